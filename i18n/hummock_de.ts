@@ -39,22 +39,22 @@
       <translation>'{name}' soll ausgelassen werden, ist aber kein zugeordneter Passpunkt.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>'{name}' would make the {step} m from point to point {after} m, and another cause leaves them; it is not applied</source>
       <translation>'{name}' würde aus den {step} m von Punkt zu Punkt {after} m machen, und eine andere Ursache lässt sie, wie sie sind; es wird nicht angewandt</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>'{name}' would put the point it explains {distance} from the {others} that lie well as they are; it is not applied</source>
       <translation>'{name}' würde den Punkt, den es erklärt, {distance} von den {others} entfernt ablegen, die gut liegen, wie sie sind; es wird nicht angewandt</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>'{name}' would put the site {distance} from what is known of it; it is not applied</source>
       <translation>'{name}' würde das Gelände {distance} von dem entfernt ablegen, was über seine Lage bekannt ist; es wird nicht angewandt</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>'{name}' would put the {count} points it explains {distance} from the {others} that lie well as they are; it is not applied</source>
       <translation>'{name}' würde die {count} Punkte, die es erklärt, {distance} von den {others} entfernt ablegen, die gut liegen, wie sie sind; es wird nicht angewandt</translation>
     </message>
@@ -75,8 +75,8 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/fit_readings.py" />
-      <source>'{word}' is no way to read control; such are as-read, mirrored, control-exchanged, survey:ft, survey-heights:m, control:ft, control-heights:m, names:A=B, several with + between them.</source>
-      <translation>'{word}' ist keine Art, Passpunkte zu lesen; möglich sind as-read, mirrored, control-exchanged, survey:ft, survey-heights:m, control:ft, control-heights:m, names:A=B, mehrere mit + dazwischen.</translation>
+      <source>'{word}' is no way to read control; such are as-read, mirrored, control-exchanged, control-prefix, survey:ft, survey-heights:m, survey-depths, control:ft, control-heights:m, names:A=B, several with + between them.</source>
+      <translation>'{word}' ist keine Art, Passpunkte zu lesen; möglich sind as-read, mirrored, control-exchanged, control-prefix, survey:ft, survey-heights:m, survey-depths, control:ft, control-heights:m, names:A=B, mehrere mit + dazwischen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/base_shift.py" />
@@ -129,9 +129,19 @@
       <translation>--geoid ist leer; geben Sie Meter an oder eine Datei mit einem Gitter von Geoidundulationen.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/arguments/parser.py" />
+      <source>--job goes on with a job by the choices in its file, so {other} cannot be given too. To change a choice, give the survey and all choices with --out of the same folder, or change the file; another visit is added with --add.</source>
+      <translation>--job setzt einen Auftrag mit der Auswahl in seiner Datei fort, daher kann {other} nicht dazu angegeben werden. Um eine Auswahl zu ändern, geben Sie die Vermessung und alle Auswahlen mit --out desselben Ordners an oder ändern Sie die Datei; eine weitere Messung wird mit --add hinzugefügt.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/job/landmarks.py" />
       <source>--near must be a place such as 51.45N,9.0E, an easting and northing in --crs, or a file of points or GeoJSON whose coordinates can be understood; not '{value}'.</source>
       <translation>--near muss ein Ort wie 51.45N,9.0E sein, ein Ost- und Nordwert in --crs oder eine Datei mit Punkten oder GeoJSON, deren Koordinaten verständlich sind; nicht '{value}'.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/arguments/water.py" />
+      <source>--rain {rain:g} would be inches an hour, as the survey is in feet, and so much does not fall; say the unit with --rain-unit, in/h or mm/h.</source>
+      <translation>--rain {rain:g} wären Zoll je Stunde, da die Vermessung in Fuß ist, und so viel fällt nicht; nennen Sie die Einheit mit --rain-unit, in/h oder mm/h.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -145,8 +155,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>95 % interval (mm)</source>
-      <translation>95-%-Intervall (mm)</translation>
+      <source>95 % interval ({unit})</source>
+      <translation>95-%-Intervall ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -194,7 +204,7 @@
       <translation>Eine Zellgröße von {cell} m ergibt {columns} x {rows} Zellen auf dieser Oberfläche, mehr als {most}; geben Sie eine größere Zelle an.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>A combined factor of {factor} cannot be right; it is a number close to 1.</source>
       <translation>Ein kombinierter Maßstabsfaktor von {factor} kann nicht stimmen; er ist eine Zahl nahe 1.</translation>
     </message>
@@ -280,8 +290,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
-      <source>A hollow counts as a pond when the noise of the heights, with a standard deviation of {sigma} mm, makes one like it anywhere in the survey with a probability below {chance} %, and it is at least {depth} deep. This takes errors as independent; what neighbours share, as one bad fix over a minute, can make a wider hollow.</source>
-      <translation>Eine Mulde zählt als Tümpel, wenn das Rauschen der Höhen mit einer Standardabweichung von {sigma} mm eine solche irgendwo in der Vermessung mit einer Wahrscheinlichkeit unter {chance} % hervorbringt und sie mindestens {depth} tief ist. Dabei gelten Fehler als unabhängig; was Nachbarn gemeinsam haben, etwa eine schlechte Lösung über eine Minute, kann eine breitere Mulde ergeben.</translation>
+      <source>A hollow counts as a pond when the noise of the heights, with a standard deviation of {sigma}, makes one like it anywhere in the survey with a probability below {chance} %, and it is at least {depth} deep. This takes errors as independent; what neighbours share, as one bad fix over a minute, can make a wider hollow.</source>
+      <translation>Eine Mulde zählt als Tümpel, wenn das Rauschen der Höhen mit einer Standardabweichung von {sigma} eine solche irgendwo in der Vermessung mit einer Wahrscheinlichkeit unter {chance} % hervorbringt und sie mindestens {depth} tief ist. Dabei gelten Fehler als unabhängig; was Nachbarn gemeinsam haben, etwa eine schlechte Lösung über eine Minute, kann eine breitere Mulde ergeben.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/line_heights.py" />
@@ -292,11 +302,6 @@
       <location filename="../plugin/core/surface/line_heights.py" />
       <source>A line has the height 0 at some of its vertices, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. That makes pits or spikes. If 0 means that nobody measured a height there, leave it empty.</source>
       <translation>Eine Linie hat an einigen ihrer Stützpunkte die Höhe 0, während die nächsten Punkte dort auf {low:.3f} m bis {high:.3f} m liegen: {labels}. So entstehen Löcher oder Spitzen. Heißt 0, dass dort keine Höhe gemessen wurde, lassen Sie sie leer.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/surface/build.py" />
-      <source>A line runs through a survey point at another height; the point keeps its own. Difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
-      <translation>Eine Linie läuft in anderer Höhe durch einen Vermessungspunkt; der Punkt behält seine eigene. Unterschied {spread:.3f} m, bei E {easting:.3f} N {northing:.3f}: {first} auf {first_height:.3f} m und der Punkt {second} auf {second_height:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
@@ -802,6 +807,11 @@
       <translation>Neigungswechsel (%)</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Changed</source>
+      <translation>Verändert</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/setout_table.py" />
       <source>Check on the control points before, during and after the work; set nothing out while they are off by more than the job's tolerance.</source>
       <translation>Prüfen Sie vor, während und nach der Arbeit an den Festpunkten; stecken Sie nichts ab, solange die Abweichung größer ist als die Toleranz des Auftrags.</translation>
@@ -838,8 +848,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Claimed (mm)</source>
-      <translation>Angegeben (mm)</translation>
+      <source>Claimed ({unit})</source>
+      <translation>Angegeben ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -862,14 +872,19 @@
       <translation>Farben: ColorBrewer 2.0, Schemata, die bei Farbenfehlsichtigkeit unterscheidbar bleiben.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Combined factor {combined} at easting {easting} m, northing {northing} m: projection scale factor {projection} x height factor {height} (ellipsoidal height {h} m, {h_origin}; mean radius of curvature {radius} m).</source>
       <translation>Kombinierter Maßstabsfaktor {combined} bei Ostwert {easting} m, Nordwert {northing} m: Maßstabsfaktor der Abbildung {projection} x Höhenfaktor {height} (ellipsoidische Höhe {h} m, {h_origin}; mittlerer Krümmungsradius {radius} m).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Combined factor {combined}, as given by the user.</source>
       <translation>Kombinierter Maßstabsfaktor {combined}, vom Benutzer angegeben.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Common ground</source>
+      <translation>Gemeinsames Gelände</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -1017,6 +1032,11 @@
       <translation>Kurven von Fläche und Volumen des Wassers nach seinem Pegel, vom Tiefpunkt bis zum Überlauf.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Cut</source>
+      <translation>Abtrag</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_sections.py" />
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>Cut ({unit})</source>
@@ -1079,13 +1099,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Depth (mm)</source>
-      <translation>Tiefe (mm)</translation>
+      <source>Depth ({unit})</source>
+      <translation>Tiefe ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>Depth of cut (orange) and fill (purple), drawn from a grid of {cell} m. Numbers come from the triangles.</source>
-      <translation>Tiefe von Abtrag (orange) und Auftrag (violett), gezeichnet aus einem Raster von {cell} m. Die Zahlen kommen aus den Dreiecken.</translation>
+      <source>Depth of cut (orange) and fill (purple), drawn from a grid of {cell}. Numbers come from the triangles.</source>
+      <translation>Tiefe von Abtrag (orange) und Auftrag (violett), gezeichnet aus einem Raster von {cell}. Die Zahlen kommen aus den Dreiecken.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -1115,8 +1135,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>Differences of height (mm)</source>
-      <translation>Höhenunterschiede (mm)</translation>
+      <source>Differences of height ({unit})</source>
+      <translation>Höhenunterschiede ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -1135,8 +1155,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Dots and intervals: the standard deviation of a height found for each of {shown} runs, from {low} to {high} mm, beside what the receiver claims; {off} claims lie outside the interval of their run.</source>
-      <translation>Punkte und Intervalle: die Standardabweichung einer Höhe, gefunden für jeden von {shown} Läufen, von {low} bis {high} mm, daneben die Angabe des Empfängers; {off} Angaben liegen außerhalb des Intervalls ihres Laufs.</translation>
+      <source>Dots and intervals: the standard deviation of a height found for each of {shown} runs, from {low} to {high} {unit}, beside what the receiver claims; {off} claims lie outside the interval of their run.</source>
+      <translation>Punkte und Intervalle: die Standardabweichung einer Höhe, gefunden für jeden von {shown} Läufen, von {low} bis {high} {unit}, daneben die Angabe des Empfängers; {off} Angaben liegen außerhalb des Intervalls ihres Laufs.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/quality_sections.py" />
@@ -1158,6 +1178,11 @@
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Drains to</source>
       <translation>Entwässert nach</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Drawn     {breaklines} breaklines, {boundaries} boundary rings, {voids} voids, from {files}</source>
+      <translation>Gezeichn. {breaklines} Bruchkanten, {boundaries} Umringe, {voids} Aussparungen, aus {files}</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/side.py" />
@@ -1186,8 +1211,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
-      <source>East, mm</source>
-      <translation>Ost, mm</translation>
+      <source>East ({unit})</source>
+      <translation>Ost ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -1303,7 +1328,7 @@
       <translation>Änderungen von Hand aus {file}: {applied} von {count} angewandt</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_place.py" />
       <source>Ellipsoidal heights are wanted, but {crs} counts heights from another level; give a CRS without heights.</source>
       <translation>Ellipsoidische Höhen sind gewünscht, aber {crs} zählt Höhen von einem anderen Niveau; geben Sie ein KBS ohne Höhen an.</translation>
     </message>
@@ -1354,12 +1379,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
-      <source>Field codes were not read: the surface has no lines to hold to.</source>
-      <translation>Feldcodes wurden nicht gelesen: Die Oberfläche hat keine Linien einzuhalten.</translation>
+      <source>Field codes were not read: no lines come from them.</source>
+      <translation>Feldcodes wurden nicht gelesen: Aus ihnen kommen keine Linien.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/visits.py" />
       <source>File</source>
       <translation>Datei</translation>
     </message>
@@ -1382,6 +1408,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Files handed over</source>
       <translation>Übergebene Dateien</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Fill</source>
+      <translation>Auftrag</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
@@ -1456,8 +1487,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Found (mm)</source>
-      <translation>Gefunden (mm)</translation>
+      <source>Found ({unit})</source>
+      <translation>Gefunden ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
@@ -1511,13 +1542,13 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/operations.py" />
-      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres. Accept it by its name if that will do: '{name}'.</source>
-      <translation>Von {source} nach {target} hat PROJ hier nur eine grobe Operation, die um viele Meter falsch sein kann. Nehmen Sie sie mit ihrem Namen an, wenn das genügt: '{name}'.</translation>
+      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres. If that will do, accept it by its name: {typed}.</source>
+      <translation>Von {source} nach {target} hat PROJ hier nur eine grobe Operation, die um viele Meter falsch sein kann. Wenn das genügt, nehmen Sie sie mit ihrem Namen an: {typed}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/operations.py" />
-      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres: '{best}' needs {grids}, not installed here. Install the file, or accept the ballpark operation by its name: '{name}'.</source>
-      <translation>Von {source} nach {target} hat PROJ hier nur eine grobe Operation, die um viele Meter falsch sein kann: '{best}' braucht {grids}, hier nicht installiert. Installieren Sie die Datei oder nehmen Sie die grobe Operation mit ihrem Namen an: '{name}'.</translation>
+      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres: '{best}' needs {grids}, not installed here. Install the file, or accept the ballpark operation by its name: {typed}.</source>
+      <translation>Von {source} nach {target} hat PROJ hier nur eine grobe Operation, die um viele Meter falsch sein kann: '{best}' braucht {grids}, hier nicht installiert. Installieren Sie die Datei oder nehmen Sie die grobe Operation mit ihrem Namen an: {typed}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/operations.py" />
@@ -1526,8 +1557,8 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/operations.py" />
-      <source>From {source} to {target} the best operation needs {grids}, not installed here: '{best}' (accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used (accuracy {accuracy}): '{name}'.</source>
-      <translation>Von {source} nach {target} braucht die beste Operation {grids}, hier nicht installiert: '{best}' (Genauigkeit {best_accuracy}). Installieren Sie die Datei oder nehmen Sie die verfügbare Operation mit ihrem Namen an (Genauigkeit {accuracy}): '{name}'.</translation>
+      <source>From {source} to {target} the best operation needs {grids}, not installed here: '{best}' (accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used (accuracy {accuracy}): {typed}.</source>
+      <translation>Von {source} nach {target} braucht die beste Operation {grids}, hier nicht installiert: '{best}' (Genauigkeit {best_accuracy}). Installieren Sie die Datei oder nehmen Sie die verfügbare Operation mit ihrem Namen an (Genauigkeit {accuracy}): {typed}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -1563,8 +1594,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Grades and vertical curves fitted; residuals {spread} mm (robust), at most {worst} mm</source>
-      <translation>Längsneigungen und Ausrundungen eingepasst; Restabweichungen {spread} mm (robust), höchstens {worst} mm</translation>
+      <source>Grades and vertical curves fitted; residuals {spread} (robust), at most {worst}</source>
+      <translation>Längsneigungen und Ausrundungen eingepasst; Restabweichungen {spread} (robust), höchstens {worst}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -1587,7 +1618,7 @@
       <translation>Geländemodellierung: {name}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Grid coordinates changed to ground: distances from the origin (easting {easting} m, northing {northing} m) divided by the combined factor, then {shift_e} m added to the eastings and {shift_n} m to the northings. Heights are untouched.</source>
       <translation>Gitterkoordinaten auf den Boden gebracht: Abstände vom Ursprung (Ostwert {easting} m, Nordwert {northing} m) durch den kombinierten Faktor geteilt, dann {shift_e} m zu den Ostwerten und {shift_n} m zu den Nordwerten gezählt. Höhen bleiben unberührt.</translation>
     </message>
@@ -1597,7 +1628,7 @@
       <translation>Boden und Gitter brauchen das KBS des Gitters; geben Sie es mit --crs an, kein lokales System.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Ground coordinates changed to grid: {shift_e} m taken from the eastings and {shift_n} m from the northings, then distances from the origin (easting {easting} m, northing {northing} m) multiplied by the combined factor. Heights are untouched.</source>
       <translation>Bodenkoordinaten ins Gitter gebracht: {shift_e} m von den Ostwerten und {shift_n} m von den Nordwerten abgezogen, dann Abstände vom Ursprung (Ostwert {easting} m, Nordwert {northing} m) mit dem kombinierten Faktor multipliziert. Höhen bleiben unberührt.</translation>
     </message>
@@ -1635,6 +1666,7 @@
       <location filename="../plugin/core/report/accuracy_page.py" />
       <location filename="../plugin/core/report/figures.py" />
       <location filename="../plugin/core/report/grading_figures.py" />
+      <location filename="../plugin/core/report/input_sections.py" />
       <location filename="../plugin/core/report/pass_figures.py" />
       <location filename="../plugin/core/report/road_figures.py" />
       <source>Height ({unit})</source>
@@ -1652,8 +1684,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>Height of the surface less that of the check point, in millimetres; those outside have no figure.</source>
-      <translation>Höhe der Oberfläche minus die des Kontrollpunkts, in Millimetern; die außerhalb haben keine Zahl.</translation>
+      <source>Height of the surface less that of the check point, in {unit}; those outside have no figure.</source>
+      <translation>Höhe der Oberfläche minus die des Kontrollpunkts, in {unit}; die außerhalb haben keine Zahl.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/quality_sections.py" />
@@ -1664,11 +1696,6 @@
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Height over distance along the pass: {shown} of {count} places with flagged or rejected points, each kind before a second of its kind, the longest first.</source>
       <translation>Höhe über der Entfernung entlang der Bahn: {shown} von {count} Stellen mit markierten oder verworfenen Punkten, jede Art vor einer zweiten ihrer Art, die längste zuerst.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/report/input_sections.py" />
-      <source>Height, mm</source>
-      <translation>Höhe, mm</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control_said.py" />
@@ -1749,6 +1776,11 @@
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Here water stays in every pit, those of noise too.</source>
       <translation>Hier bleibt Wasser in jedem Tiefpunkt, auch in denen des Rauschens.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Higher than before by</source>
+      <translation>Höher als zuvor um</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -1882,13 +1914,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>Its own sigma (mm)</source>
-      <translation>Eigenes Sigma (mm)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/report/road_sections.py" />
-      <source>K (m/%)</source>
-      <translation>K (m/%)</translation>
+      <source>Its own sigma ({unit})</source>
+      <translation>Eigenes Sigma ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -1926,6 +1953,11 @@
       <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Larger by ({unit}²)</source>
       <translation>Größer um ({unit}²)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Later visits</source>
+      <translation>Folgemessungen</translation>
     </message>
     <message>
       <location filename="../plugin/core/gate/causes.py" />
@@ -2051,8 +2083,28 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
+      <source>Lines drawn by hand</source>
+      <translation>Von Hand gezeichnete Linien</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>Lines drawn by hand and edits of the surface count also where the ground of a later visit does; take away those that it has overtaken.</source>
+      <translation>Von Hand gezeichnete Linien und Änderungen der Oberfläche gelten auch dort, wo das Gelände einer Folgemessung gilt; entfernen Sie jene, die von ihr überholt sind.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
       <source>Lines from field codes</source>
       <translation>Linien aus Feldcodes</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Lines from field codes and by hand</source>
+      <translation>Linien aus Feldcodes und von Hand</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Lines of the field codes go before those drawn by hand, these before lines that the points show. Places where a drawn line meets another line or a survey point at another height: {count}; see “Surface”.</source>
+      <translation>Linien aus den Feldcodes haben Vorrang vor von Hand gezeichneten, diese vor Linien, die die Punkte zeigen. Stellen, an denen eine gezeichnete Linie eine andere Linie oder einen Vermessungspunkt auf anderer Höhe trifft: {count}; siehe „Oberfläche“.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -2064,8 +2116,13 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>Lines run through {count} survey points at other heights; the points keep theirs. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
-      <translation>Linien laufen in anderer Höhe durch {count} Vermessungspunkte; die Punkte behalten ihre. Größter Unterschied {spread:.3f} m, bei E {easting:.3f} N {northing:.3f}: {first} auf {first_height:.3f} m und der Punkt {second} auf {second_height:.3f} m.</translation>
+      <source>Lines run through or end on a survey point at another height; the point keeps its own. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
+      <translation>Linien laufen in anderer Höhe durch einen Vermessungspunkt oder enden darauf; der Punkt behält seine eigene. Größter Unterschied {spread:.3f} m, bei E {easting:.3f} N {northing:.3f}: {first} auf {first_height:.3f} m und der Punkt {second} auf {second_height:.3f} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>Lines run through or end on {count} survey points at other heights; the points keep theirs. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
+      <translation>Linien laufen in anderer Höhe durch {count} Vermessungspunkte oder enden darauf; die Punkte behalten ihre. Größter Unterschied {spread:.3f} m, bei E {easting:.3f} N {northing:.3f}: {first} auf {first_height:.3f} m und der Punkt {second} auf {second_height:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -2273,6 +2330,11 @@
       <translation>Name</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>Names of control points are written otherwise in the survey, and taken for the same: {names}.</source>
+      <translation>Namen von Passpunkten sind in der Aufnahme anders geschrieben und gelten als dieselben: {names}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>Neither exchanged columns nor another unit, zone or false origin brings them there; check the CRS.</source>
       <translation>Weder vertauschte Spalten noch eine andere Einheit, Zone oder ein anderer Ursprung bringen sie dorthin; prüfen Sie das KBS.</translation>
@@ -2411,8 +2473,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
-      <source>North, mm</source>
-      <translation>Nord, mm</translation>
+      <source>North ({unit})</source>
+      <translation>Nord ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -2525,8 +2587,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/point_sections.py" />
-      <source>Of the flagged points {count} are left out of the surface: stretches of 5 m or more that at least two passes meet, along at least half of them, which all say that they are off, by more than their doubt. All other flagged points are in the surface. Whoever knows the site puts these stretches back with --keep-flagged, or single points by the status used; else they are places to walk again.</source>
-      <translation>Von den markierten Punkten bleiben {count} aus der Oberfläche: Abschnitte von 5 m oder mehr, die mindestens zwei Bahnen auf mindestens der Hälfte der Länge treffen und die nach allen diesen Bahnen um mehr als ihre Unsicherheit danebenliegen. Alle anderen markierten Punkte sind in der Oberfläche. Wer das Gelände kennt, nimmt diese Abschnitte mit --keep-flagged wieder auf oder einzelne Punkte mit dem Status used; sonst sind es Stellen, die nochmals zu begehen sind.</translation>
+      <source>Of the flagged points {count} are left out of the surface: stretches of {length} or more that at least two passes meet, along at least half of them, which all say that they are off, by more than their doubt. All other flagged points are in the surface. Whoever knows the site puts these stretches back with --keep-flagged, or single points by the status used; else they are places to walk again.</source>
+      <translation>Von den markierten Punkten bleiben {count} aus der Oberfläche: Abschnitte von {length} oder mehr, die mindestens zwei Bahnen auf mindestens der Hälfte der Länge treffen und die nach allen diesen Bahnen um mehr als ihre Unsicherheit danebenliegen. Alle anderen markierten Punkte sind in der Oberfläche. Wer das Gelände kennt, nimmt diese Abschnitte mit --keep-flagged wieder auf oder einzelne Punkte mit dem Status used; sonst sind es Stellen, die nochmals zu begehen sind.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -2549,7 +2611,7 @@
       <translation>Auf Wort des Benutzers wurden die Passpunkte so gelesen: {reading}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>On the user's word one of {total} points was read otherwise: {cause}.</source>
       <translation>Auf Wort des Benutzers wurde einer von {total} Punkten anders gelesen: {cause}.</translation>
     </message>
@@ -2559,7 +2621,7 @@
       <translation>Auf Wort des Benutzers wird die Einpassung verwendet, obwohl sie als nicht passend beurteilt wurde: Maßstab {scale}, erwartet {expected}; größte Restklaffung {largest} m in der Lage.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>On the user's word {count} of {total} points were read otherwise: {cause}.</source>
       <translation>Auf Wort des Benutzers wurden {count} von {total} Punkten anders gelesen: {cause}.</translation>
     </message>
@@ -2639,7 +2701,7 @@
       <translation>Ein Punkt liegt nicht auf der bestehenden Oberfläche: Abtrag und Auftrag sind dort nicht bekannt.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>One point lies well as it is and stays so.</source>
       <translation>Ein Punkt liegt gut, wie er ist, und bleibt so.</translation>
     </message>
@@ -2689,7 +2751,7 @@
       <translation>Ergebnis</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Over the site the factor runs from {least} to {most}; with one factor a line of 100 m is wrong by up to {worst_mm} mm.</source>
       <translation>Über das Gelände läuft der Faktor von {least} bis {most}; mit einem Faktor ist eine Linie von 100 m um bis zu {worst_mm} mm falsch.</translation>
     </message>
@@ -2755,8 +2817,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>Place (mm)</source>
-      <translation>Lage (mm)</translation>
+      <source>Place ({unit})</source>
+      <translation>Lage ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/storage_page.py" />
@@ -2770,8 +2832,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
-      <source>Places recorded more than once (equal to 0.1 mm in plan): {count}. Rule: the surface takes the mean height.</source>
-      <translation>Mehrfach aufgezeichnete Orte (in der Lage auf 0,1 mm gleich): {count}. Regel: Die Oberfläche nimmt die mittlere Höhe.</translation>
+      <source>Places recorded more than once (equal to {grid} in plan): {count}. Rule: the surface takes the mean height.</source>
+      <translation>Mehrfach aufgezeichnete Orte (in der Lage auf {grid} gleich): {count}. Regel: Die Oberfläche nimmt die mittlere Höhe.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -2826,6 +2888,7 @@
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <location filename="../plugin/core/report/point_sections.py" />
+      <location filename="../plugin/core/report/visits.py" />
       <source>Points</source>
       <translation>Punkte</translation>
     </message>
@@ -2876,8 +2939,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>Points that stand within {beside:.2f} m of a used step and agree with its heights are no vertices of the surface: the line stands for them. They are not rejected, and have the reason in_line in points.csv.</source>
-      <translation>Punkte, die innerhalb von {beside:.2f} m einer verwendeten Stufe stehen und mit ihren Höhen übereinstimmen, sind keine Eckpunkte der Oberfläche: Die Linie steht für sie. Sie sind nicht verworfen und haben in points.csv den Grund in_line.</translation>
+      <source>Points that stand within {beside} of a used step and agree with its heights are no vertices of the surface: the line stands for them. They are not rejected, and have the reason in_line in points.csv.</source>
+      <translation>Punkte, die innerhalb von {beside} einer verwendeten Stufe stehen und mit ihren Höhen übereinstimmen, sind keine Eckpunkte der Oberfläche: Die Linie steht für sie. Sie sind nicht verworfen und haben in points.csv den Grund in_line.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -2957,8 +3020,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>RMSEV with that error in quadrature (mm)</source>
-      <translation>RMSEV mit diesem Fehler quadratisch dazu (mm)</translation>
+      <source>RMSEV with that error in quadrature ({unit})</source>
+      <translation>RMSEV mit diesem Fehler quadratisch dazu ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -3009,6 +3072,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/visits.py" />
       <source>Rejected lines</source>
       <translation>Verworfene Zeilen</translation>
     </message>
@@ -3099,7 +3163,7 @@
       <translation>Selber Ort, verschiedene Höhen: die größten Unterschiede</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Sample line {start} to {end}: {grid_m} m in the grid, {ground_m} m on the ground, {difference_mm} mm apart ({ppm} ppm).</source>
       <translation>Beispiellinie {start} bis {end}: {grid_m} m im Gitter, {ground_m} m am Boden, {difference_mm} mm auseinander ({ppm} ppm).</translation>
     </message>
@@ -3190,8 +3254,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Size (mm)</source>
-      <translation>Größe (mm)</translation>
+      <source>Size ({unit})</source>
+      <translation>Größe ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -3207,6 +3271,11 @@
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Slope of the triangles; a slope on a limit belongs to the flatter class.</source>
       <translation>Neigung der Dreiecke; eine Neigung auf einer Grenze gehört zur flacheren Klasse.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/grading.py" />
+      <source>Slopes of cut run under slopes of fill over {area:.1f} m², by up to {height:.2f} m, most near E {easting:.3f} N {northing:.3f}: there is no room for both. The cut counts there, and its upper edge is steeper than asked for. Give steeper side slopes, or bring these parts of the platform farther apart or nearer in height.</source>
+      <translation>Böschungen im Abtrag laufen auf {area:.1f} m² unter Böschungen im Auftrag, um bis zu {height:.2f} m, am meisten bei E {easting:.3f} N {northing:.3f}: Für beide ist kein Platz. Dort zählt der Abtrag, und seine obere Kante ist steiler als verlangt. Geben Sie steilere Böschungen an, oder bringen Sie diese Teile des Planums weiter auseinander oder in der Höhe näher zusammen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
@@ -3285,23 +3354,23 @@
     </message>
     <message>
       <location filename="../plugin/core/report/run_figures.py" />
-      <source>Standard deviation of a height (mm)</source>
-      <translation>Standardabweichung einer Höhe (mm)</translation>
+      <source>Standard deviation of a height ({unit})</source>
+      <translation>Standardabweichung einer Höhe ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Standard deviation of a height, found in this survey (mm)</source>
-      <translation>Standardabweichung einer Höhe, in dieser Vermessung gefunden (mm)</translation>
+      <source>Standard deviation of a height, found in this survey ({unit})</source>
+      <translation>Standardabweichung einer Höhe, in dieser Vermessung gefunden ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Standard deviations come from heights good to {own} mm, each with an error of its own; no drift.</source>
-      <translation>Standardabweichungen folgen aus Höhen, die auf {own} mm gut sind, jede mit eigenem Fehler; keine Drift.</translation>
+      <source>Standard deviations come from heights good to {own}, each with an error of its own; no drift.</source>
+      <translation>Standardabweichungen folgen aus Höhen, die auf {own} gut sind, jede mit eigenem Fehler; keine Drift.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Standard deviations come from heights good to {total} mm: {own} mm of each point's own and {drift} mm that drift within {time} s, common to points recorded together.</source>
-      <translation>Standardabweichungen folgen aus Höhen, die auf {total} mm gut sind: {own} mm eigener Anteil jedes Punktes und {drift} mm, die innerhalb von {time} s driften und zusammen aufgezeichneten Punkten gemeinsam sind.</translation>
+      <source>Standard deviations come from heights good to {total}: {own} of each point's own and {drift} that drift within {time} s, common to points recorded together.</source>
+      <translation>Standardabweichungen folgen aus Höhen, die auf {total} gut sind: {own} eigener Anteil jedes Punktes und {drift}, die innerhalb von {time} s driften und zusammen aufgezeichneten Punkten gemeinsam sind.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/storage_page.py" />
@@ -3344,8 +3413,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>Step (mm)</source>
-      <translation>Stufe (mm)</translation>
+      <source>Step ({unit})</source>
+      <translation>Stufe ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -3389,8 +3458,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>Surface less check (mm)</source>
-      <translation>Oberfläche minus Kontrolle (mm)</translation>
+      <source>Surface less check ({unit})</source>
+      <translation>Oberfläche minus Kontrolle ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -3473,7 +3542,7 @@
       <translation>Das KBS ist zweifelhaft: In {crs} liegen die Punkte {distance} außerhalb des Geltungsbereichs von {other}, dem KBS des Projekts. Prüfen Sie, in welchem von beiden die Koordinaten sind.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <location filename="../plugin/core/georeference/crs_said.py" />
       <source>The CRS is doubtful: {file} itself says “{words}”, and {crs} was chosen. Check which of them it is.</source>
       <translation>Das KBS ist zweifelhaft: {file} selbst sagt „{words}“, gewählt wurde {crs}. Prüfen Sie, welches von beiden es ist.</translation>
     </message>
@@ -3608,6 +3677,21 @@
       <translation>Die Querprofile bei den Stationen {first} und {second} kreuzen sich in einem engen Bogen, {offset:.2f} m nach {side}. Gelände jenseits der Kreuzung wird doppelt gezählt: Machen Sie die Schnitte dort schmaler oder weniger.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The decision by hand on {name} of line {line} no longer has a point in the survey and has no effect. It stays in the job.</source>
+      <translation>Die Entscheidung von Hand zu {name} in Zeile {line} hat keinen Punkt mehr in der Vermessung und hat keine Wirkung. Sie bleibt im Auftrag.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>The decision by hand that stands in {file} is used; remove it there if it is not meant.</source>
+      <translation>Die Entscheidung von Hand, die in {file} steht, wird verwendet; entfernen Sie sie dort, wenn sie nicht gemeint ist.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The decision on line {line}: '{word}' is none of {words}; mend it in the job's file.</source>
+      <translation>Die Entscheidung zu Zeile {line}: '{word}' ist keines von {words}; berichtigen Sie es in der Datei des Auftrags.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/depths.py" />
       <source>The depth limits {limits} (metres) must be above 0 and rise; mend their list.</source>
       <translation>Die Tiefengrenzen {limits} (Meter) müssen über 0 liegen und steigen; berichtigen Sie ihre Liste.</translation>
@@ -3648,6 +3732,26 @@
       <translation>Die Datei enthält keine Standardabweichungen, also kann dieser Bericht nicht sagen, wie unsicher eine einzelne Höhe ist. Unabhängige Kontrollmessungen können es.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The file of the survey has changed: the decision by hand on the point of line {before} was found again by its place, in line {line}.</source>
+      <translation>Die Vermessungsdatei hat sich geändert: Die Entscheidung von Hand über den Punkt von Zeile {before} wurde durch seinen Ort wiedergefunden, in Zeile {line}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The file of the survey has changed: the decision by hand on {name} was found again in line {line} (it was line {before}).</source>
+      <translation>Die Datei der Vermessung hat sich geändert: Die Entscheidung von Hand zu {name} wurde in Zeile {line} wiedergefunden (es war Zeile {before}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The file of the survey has changed: {count} decisions by hand were found again by the names of their points, the first, on {name}, in line {line} (it was line {before}).</source>
+      <translation>Die Datei der Vermessung hat sich geändert: {count} Entscheidungen von Hand wurden über die Namen ihrer Punkte wiedergefunden, die erste, zu {name}, in Zeile {line} (es war Zeile {before}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The file of the survey has changed: {count} decisions by hand were found again by the places of their points, the first, of line {before}, in line {line}.</source>
+      <translation>Die Vermessungsdatei hat sich geändert: {count} Entscheidungen von Hand wurden durch die Orte ihrer Punkte wiedergefunden, die erste, von Zeile {before}, in Zeile {line}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>The files of the survey</source>
       <translation>Die Dateien der Vermessung</translation>
@@ -3659,8 +3763,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
-      <source>The height at which cut times the factor equals fill and the surplus asked for. Its ± (95 %) is the doubt of the volumes over the area that a metre of height moves; the factor's own doubt is not in it, and is often larger.</source>
-      <translation>Die Höhe, bei der Abtrag mal Faktor gleich Auftrag plus verlangtem Überschuss ist. Ihr ± (95 %) ist die Unsicherheit der Volumen geteilt durch die Fläche, die ein Meter Höhe bewegt; die Unsicherheit des Faktors ist nicht darin und oft größer.</translation>
+      <source>The height at which cut times the factor equals fill and the surplus asked for. Its ± (95 %) is the doubt of the volumes over the area by which they change; the factor's own doubt is not in it, and is often larger.</source>
+      <translation>Die Höhe, bei der Abtrag mal Faktor gleich Auftrag plus verlangtem Überschuss ist. Ihr ± (95 %) ist die Unsicherheit der Volumen geteilt durch die Fläche, mit der sie sich ändern; die Unsicherheit des Faktors ist nicht darin und oft größer.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/doubt.py" />
@@ -3678,7 +3782,7 @@
       <translation>Die Höhentoleranz für das Zeichnen der Höhenlinien ist {tolerance} m; geben Sie eine Zahl von Metern ab 0 an.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>The heights were taken as ellipsoidal without a geoid separation; 30 m of separation would change distances by 5 mm in a kilometre.</source>
       <translation>Die Höhen wurden ohne Geoidundulation als ellipsoidisch genommen; 30 m Undulation würden Strecken um 5 mm je Kilometer ändern.</translation>
     </message>
@@ -3693,6 +3797,21 @@
       <translation>Die Äquidistanz von {interval} {unit} ist feiner, als die Vermessung trägt. Wählen Sie eine größere.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The job decides the point of line {line} twice and not alike; the later decision counts: {status}.</source>
+      <translation>Der Auftrag entscheidet über den Punkt von Zeile {line} zweimal und nicht gleich; die spätere Entscheidung zählt: {status}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The job decides {count} points twice and not alike; the later decision counts, on the first, of line {line}: {status}.</source>
+      <translation>Der Auftrag entscheidet über {count} Punkte zweimal und nicht gleich; die spätere Entscheidung zählt, beim ersten, von Zeile {line}: {status}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>The kerb of an island is told by all passes that go up on it and down again together: five or more. Where none of them crosses an end, that end is left open.</source>
+      <translation>Den Bord einer Insel zeigen alle Gänge, die zusammen auf ihn hinauf- und wieder hinabführen: fünf oder mehr. Wo keiner von ihnen ein Ende quert, bleibt dieses Ende offen.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/contours/smooth.py" />
       <source>The largest shift for smoothing contours is {max_shift} m; give a number of metres from 0 up.</source>
       <translation>Die größte Verschiebung beim Glätten der Höhenlinien ist {max_shift} m; geben Sie eine Zahl von Metern ab 0 an.</translation>
@@ -3701,6 +3820,11 @@
       <location filename="../plugin/core/earthwork/plane.py" />
       <source>The level or plane has a value that is no number ({values}); give numbers.</source>
       <translation>Die Höhe oder Ebene hat einen Wert, der keine Zahl ist ({values}); geben Sie Zahlen an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/plane.py" />
+      <source>The level or plane lies at {level:.0f} m, where no ground is; give it in the unit of the heights.</source>
+      <translation>Die Höhe oder Ebene liegt bei {level:.0f} m, wo kein Gelände ist; geben Sie sie in der Einheit der Höhen an.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -3720,8 +3844,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
-      <source>The map shows the contours of the sheet: heights were moved by at most {moved} (allowed: {calm}) and then lines by at most {shifted} m in plan (allowed: {smooth} m). No line crosses another or a breakline. They are for drawing only; lengths, areas and the table below are of the exact contours.</source>
-      <translation>Die Karte zeigt die Höhenlinien des Blattes: Höhen wurden um höchstens {moved} bewegt (erlaubt: {calm}), dann Linien um höchstens {shifted} m in der Lage (erlaubt: {smooth} m). Keine Linie kreuzt eine andere oder eine Bruchkante. Sie sind nur zum Zeichnen; Längen, Flächen und die Tabelle unten sind die der genauen Höhenlinien.</translation>
+      <source>The map shows the contours of the sheet: heights were moved by at most {moved} (allowed: {calm}) and then lines by at most {shifted} in plan (allowed: {smooth}). No line crosses another or a breakline. They are for drawing only; lengths, areas and the table below are of the exact contours.</source>
+      <translation>Die Karte zeigt die Höhenlinien des Blattes: Höhen wurden um höchstens {moved} bewegt (erlaubt: {calm}), dann Linien um höchstens {shifted} in der Lage (erlaubt: {smooth}). Keine Linie kreuzt eine andere oder eine Bruchkante. Sie sind nur zum Zeichnen; Längen, Flächen und die Tabelle unten sind die der genauen Höhenlinien.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -3762,6 +3886,11 @@
       <location filename="../plugin/core/earthwork/storage.py" />
       <source>The place of the basin, E {easting:.3f} N {northing:.3f}, is outside the surface. Give one inside.</source>
       <translation>Der Ort des Beckens, E {easting:.3f} N {northing:.3f}, liegt außerhalb der Oberfläche. Geben Sie einen innerhalb an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/side_slopes.py" />
+      <source>The platform is too steep near E {easting:.3f} N {northing:.3f}: slopes of {run:g} metres out for each metre up or down run under or over its own edges there. Give steeper side slopes, or tilt the platform less.</source>
+      <translation>Das Planum ist bei E {easting:.3f} N {northing:.3f} zu steil: Böschungen von {run:g} Metern hinaus je Meter hinauf oder hinab laufen dort unter oder über seine eigenen Kanten. Geben Sie steilere Böschungen an oder neigen Sie das Planum weniger.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/grading.py" />
@@ -3834,7 +3963,7 @@
       <translation>Der Punkt in Zeile {line} überschreitet die Toleranzen '{set}' ({reasons}).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>The point of line {line} is not explained by it and stays as it is.</source>
       <translation>Der Punkt in Zeile {line} wird dadurch nicht erklärt und bleibt, wie er ist.</translation>
     </message>
@@ -3944,7 +4073,7 @@
       <translation>Dasselbe mit anderen Verfahren</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>The scale of a local grid is not known; say the CRS of the points to compute it.</source>
       <translation>Der Maßstab eines lokalen Systems ist nicht bekannt; nennen Sie das KBS der Punkte, um ihn zu berechnen.</translation>
     </message>
@@ -4079,7 +4208,7 @@
       <translation>Der Regelquerschnitt braucht Breiten über 0 auf beiden Seiten und einen Graben mit einer Tiefe über 0.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>The unit of the heights was left as it was read.</source>
       <translation>Die Einheit der Höhen wurde gelassen, wie sie gelesen wurde.</translation>
     </message>
@@ -4102,6 +4231,11 @@
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>The volumes of this page are exact for the two surfaces: every triangle of the one is cut along those of the other. Other methods take samples, so they differ:</source>
       <translation>Die Volumen dieser Seite sind für die zwei Oberflächen genau: Jedes Dreieck der einen wird an denen der anderen zerschnitten. Andere Verfahren nehmen Stichproben, darum weichen sie ab:</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The whole survey lies elsewhere than when {count} decisions by hand were taken; they are taken for the points of their lines, the first for that of line {line}. Look at them on the map.</source>
+      <translation>Die ganze Vermessung liegt anderswo als zu der Zeit, als {count} Entscheidungen von Hand getroffen wurden; sie gelten für die Punkte ihrer Zeilen, die erste für den von Zeile {line}. Sehen Sie sie auf der Karte an.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -4134,7 +4268,7 @@
       <translation>Die Wörter '{words}' müssen vier sein, mit Kommas dazwischen: für Anfang, Ende, Schließen und Bogen, in dieser Reihenfolge. Lassen Sie eines leer, wo das Feld keines hat.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>Their heights were in the same unit, and were changed alike.</source>
       <translation>Ihre Höhen waren in derselben Einheit und wurden ebenso geändert.</translation>
     </message>
@@ -4152,6 +4286,11 @@
       <location filename="../plugin/core/handover/setout.py" />
       <source>There are no points to set out in what was given.</source>
       <translation>In dem Angegebenen gibt es keine abzusteckenden Punkte.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>There are {count} boundaries, such as one by field codes and one that was drawn: the surface is what lies within all of them.</source>
+      <translation>Es gibt {count} Umringe, etwa einen durch Feldcodes und einen gezeichneten: Die Oberfläche ist, was in allen liegt.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/walk_area.py" />
@@ -4172,6 +4311,11 @@
       <location filename="../plugin/core/report/water_sections.py" />
       <source>There is no pond: noise explains every one of the {pits} pits, or they are shallower than asked.</source>
       <translation>Es gibt keinen Tümpel: Das Rauschen erklärt jeden der {pits} Tiefpunkte, oder sie sind flacher als verlangt.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/side_slopes.py" />
+      <source>There is no room for the slopes near E {easting:.3f} N {northing:.3f}: those of one part of the platform, {run:g} metres out for each metre up or down, run under or over the edge of another part. Give steeper side slopes, or bring the parts farther apart or nearer in height.</source>
+      <translation>Für die Böschungen bei E {easting:.3f} N {northing:.3f} ist kein Platz: Die eines Teils des Planums, {run:g} Meter hinaus für jeden Meter auf oder ab, laufen unter oder über die Kante eines anderen Teils. Geben Sie steilere Böschungen an, oder bringen Sie die Teile weiter auseinander oder in der Höhe näher zusammen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/merge.py" />
@@ -4335,6 +4479,31 @@
       <translation>Eckpunkte</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit</source>
+      <translation>Messung</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit {number}, {file}, counts wherever it was walked, as said: {taken} of its points are taken in, and {superseded} earlier points that differ from it by more than noise are kept out.</source>
+      <translation>Messung {number}, {file}, gilt wie angegeben überall, wo sie begangen wurde: {taken} ihrer Punkte sind aufgenommen, und {superseded} frühere Punkte, die von ihr um mehr als das Rauschen abweichen, bleiben außen vor.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit {number}, {file}, counts within the polygons of {area}, as said: {taken} of its points are taken in, and {superseded} earlier points that differ from it by more than noise are kept out. Elsewhere this surface is the ground before it.</source>
+      <translation>Messung {number}, {file}, gilt wie angegeben innerhalb der Polygone von {area}: {taken} ihrer Punkte sind aufgenommen, und {superseded} frühere Punkte, die von ihr um mehr als das Rauschen abweichen, bleiben außen vor. Anderswo ist diese Oberfläche das Gelände davor.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit {number}, {file}, has no ground in common with what was there before it: no offset can be told.</source>
+      <translation>Messung {number}, {file}, hat kein Gelände mit dem gemeinsam, was davor da war: Ein Versatz lässt sich nicht angeben.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit {number}, {file}, is not in this surface: over {changed:.0f} m² of the {common:.0f} m² that both cover it differs from the ground before it by more than noise. Say where its ground counts (--new-ground, or on the desk in “Compare later visits”); its own surface stands in surface_visit_{number}.2dm.</source>
+      <translation>Messung {number}, {file}, ist nicht in dieser Oberfläche: Auf {changed:.0f} m² der {common:.0f} m², die beide abdecken, weicht sie vom Gelände davor um mehr als das Rauschen ab. Geben Sie an, wo ihr Gelände gilt (--new-ground oder am Vermessungspult unter „Folgemessungen vergleichen“); ihre eigene Oberfläche steht in surface_visit_{number}.2dm.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/job/volumes.py" />
       <source>Volume    {existing} to {design}: cut {cut:.1f} ± {cut_95:.1f} m³, fill {fill:.1f} ± {fill_95:.1f} m³, net {net:.1f} ± {net_95:.1f} m³ (95 %)</source>
       <translation>Volumen   {existing} zu {design}: Abtrag {cut:.1f} ± {cut_95:.1f} m³, Auftrag {fill:.1f} ± {fill_95:.1f} m³, netto {net:.1f} ± {net_95:.1f} m³ (95 %)</translation>
@@ -4379,8 +4548,8 @@
     </message>
     <message>
       <location filename="../plugin/core/job/water.py" />
-      <source>Water     ponds: {ponds}, {volume:.1f} m³ when full; catchments: {catchments}; {nowhere:.0f} of {area:.0f} m² drain nowhere</source>
-      <translation>Wasser    Tümpel: {ponds}, {volume:.1f} m³ voll; Einzugsgebiete: {catchments}; {nowhere:.0f} von {area:.0f} m² ohne Abfluss</translation>
+      <source>Water     ponds: {ponds}, {volume:.1f} m³ when full; catchments: {catchments}; {nowhere:.0f} m² of {area:.0f} m² drain nowhere</source>
+      <translation>Wasser    Tümpel: {ponds}, {volume:.1f} m³ voll; Einzugsgebiete: {catchments}; {nowhere:.0f} m² von {area:.0f} m² ohne Abfluss</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_figures.py" />
@@ -4449,8 +4618,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>What it needs: points every half metre, four passes or more that cross the line, best squarely and every 3 m, and a step of about 60 mm or more; a smaller step needs less noise or more passes. Walking along foot and top, or along the bottom of a ditch, shows it too.</source>
-      <translation>Was es braucht: Punkte jeden halben Meter, vier oder mehr Bahnen, die die Linie queren, am besten rechtwinklig und alle 3 m, und eine Stufe von etwa 60 mm oder mehr; eine kleinere Stufe braucht weniger Rauschen oder mehr Bahnen. Auch das Gehen an Fuß und Oberkante oder auf der Grabensohle zeigt sie.</translation>
+      <source>What it needs: points every {along}, four passes or more that cross the line, best squarely and every {across}, and a step of about {least} or more; a smaller step needs less noise or more passes. Walking along foot and top, or along the bottom of a ditch, shows it too.</source>
+      <translation>Was es braucht: Punkte alle {along}, vier oder mehr Bahnen, die die Linie queren, am besten rechtwinklig und alle {across}, und eine Stufe von etwa {least} oder mehr; eine kleinere Stufe braucht weniger Rauschen oder mehr Bahnen. Auch das Gehen an Fuß und Oberkante oder auf der Grabensohle zeigt sie.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -4514,8 +4683,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/quality_sections.py" />
-      <source>Where the ground was measured, and where not. Circles hold no measured point and are wider than {limit} m in radius; triangles are marked from an edge of {edge} m.</source>
-      <translation>Wo das Gelände gemessen wurde und wo nicht. Kreise enthalten keinen gemessenen Punkt und haben mehr als {limit} m Radius; Dreiecke sind ab einer Kante von {edge} m gekennzeichnet.</translation>
+      <source>Where the ground was measured, and where not. Circles hold no measured point and are wider than {limit} in radius; triangles are marked from an edge of {edge}.</source>
+      <translation>Wo das Gelände gemessen wurde und wo nicht. Kreise enthalten keinen gemessenen Punkt und haben mehr als {limit} Radius; Dreiecke sind ab einer Kante von {edge} gekennzeichnet.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -4579,9 +4748,19 @@
       <translation>eine Gitterdatei</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>a line above the points says {above}, and a line below them says {below}</source>
+      <translation>eine Zeile über den Punkten sagt {above}, und eine Zeile darunter sagt {below}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>a line below the points that gives their {word}</source>
       <translation>eine Zeile unter den Punkten, die deren {word} angibt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>a line of it says a pole height, and nothing says whether its heights are those of the ground or of the antenna</source>
+      <translation>eine ihrer Zeilen nennt eine Stabhöhe, und nichts sagt, ob ihre Höhen die des Bodens oder der Antenne sind</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -4611,7 +4790,7 @@
       <translation>Ein Teil braucht eine Breite über 0.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>a place near the site in place of this example: it tells leading digits that were left out</source>
       <translation>ein Ort nahe dem Gelände, anstelle dieses Beispiels: Er zeigt führende Ziffern, die weggelassen wurden</translation>
     </message>
@@ -4634,6 +4813,11 @@
       <location filename="../plugin/core/points/rejects.py" />
       <source>a quote is opened and not closed, or closed too early</source>
       <translation>ein Anführungszeichen ist geöffnet und nicht oder zu früh geschlossen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/rejects.py" />
+      <source>a row at the end whose coordinates are means, sums or limits of those of the points above it</source>
+      <translation>eine Zeile am Ende, deren Koordinaten Mittel, Summen oder Grenzen derer der Punkte darüber sind</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/section_table.py" />
@@ -4675,6 +4859,16 @@
       <location filename="../plugin/core/report/water_change_sections.py" />
       <source>all</source>
       <translation>alle</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>all heights above one ellipsoid</source>
+      <translation>alle Höhen über einem Ellipsoid</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>all heights above one geoid</source>
+      <translation>alle Höhen über einem Geoid</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -4732,7 +4926,7 @@
       <translation>Fläche im Grundriss</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <location filename="../plugin/core/georeference/heights.py" />
       <location filename="../plugin/core/points/antenna.py" />
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -4750,7 +4944,7 @@
       <translation>wie die Kopfzeile sagt</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>as they are</source>
       <translation>wie sie sind</translation>
     </message>
@@ -4820,6 +5014,11 @@
       <translation>Bruchkanten</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>breaklines without heights</source>
+      <translation>Bruchkanten ohne Höhen</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>bridged ({unit})</source>
       <translation>überbrückt ({unit})</translation>
@@ -4856,8 +5055,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>check points' own error (mm)</source>
-      <translation>eigener Fehler der Kontrollpunkte (mm)</translation>
+      <source>check points' own error ({unit})</source>
+      <translation>eigener Fehler der Kontrollpunkte ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -4896,8 +5095,8 @@
     </message>
     <message>
       <location filename="../plugin/core/points/length_units.py" />
-      <source>column {column} is headed '{word}', and a line above says {unit}</source>
-      <translation>Spalte {column} trägt die Überschrift '{word}', und eine Zeile darüber sagt {unit}</translation>
+      <source>column {column} is headed '{word}', and another line says {unit}</source>
+      <translation>Spalte {column} trägt die Überschrift '{word}', und eine andere Zeile sagt {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
@@ -4950,6 +5149,11 @@
       <translation>Spalte {column} nennt die Zonen {zones}; speichern Sie die Zeilen jeder Zone als eigene Datei</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/column_sets.py" />
+      <source>column {column}, headed '{word}', may be the height, and so may column {other}, headed '{other_word}', which runs along with it</source>
+      <translation>Spalte {column}, überschrieben mit '{word}', kann die Höhe sein, und ebenso Spalte {other}, überschrieben mit '{other_word}', die mit ihr gleichläuft</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>columns read</source>
       <translation>gelesene Spalten</translation>
@@ -4980,7 +5184,7 @@
       <translation>die Spalten {first} und {second} können Ost- und Nordwert sein oder umgekehrt</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/column_sets.py" />
       <source>columns {first} and {second} of line {line} are both headed {role}</source>
       <translation>die Spalten {first} und {second} der Zeile {line} tragen beide die Überschrift {role}</translation>
     </message>
@@ -4998,6 +5202,11 @@
       <location filename="../plugin/core/__main__.py" />
       <source>comparing surfaces</source>
       <translation>Oberflächen werden verglichen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>comparing visits</source>
+      <translation>Messungen werden verglichen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -5183,7 +5392,7 @@
       <translation>Drift: was benachbarte Punkte gemeinsam haben</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>easting and northing are exchanged</source>
       <translation>Ost- und Nordwert sind vertauscht</translation>
     </message>
@@ -5246,6 +5455,11 @@
       <location filename="../plugin/core/report/quality_maps.py" />
       <source>empty circle</source>
       <translation>leerer Kreis</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>every point of a later visit with its status and reasons</source>
+      <translation>jeder Punkt einer Folgemessung mit Status und Gründen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5526,6 +5740,11 @@
       <translation>schon Höhen von {crs}, übernommen, wie sie sind</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>heights stay as they are, and only the plan is fitted</source>
+      <translation>die Höhen bleiben, wie sie sind, nur die Lage wird angepasst</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>heights {scale}</source>
       <translation>Höhen {scale}</translation>
@@ -5541,9 +5760,19 @@
       <translation>Oberfläche wird an ihre Linien gebunden</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>how well its heights repeat</source>
+      <translation>wie gut sich ihre Höhen wiederholen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>how well the heights of the mesh repeat, for tools that read it</source>
+      <translation>wie gut sich die Höhen des Meshs wiederholen, für Werkzeuge, die es lesen</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>in order of the walk, else within {length} m</source>
-      <translation>in der Reihenfolge der Begehung, sonst innerhalb {length} m</translation>
+      <source>in order of the walk, else within {length}</source>
+      <translation>in der Reihenfolge der Begehung, sonst innerhalb {length}</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/position.py" />
@@ -5576,11 +5805,6 @@
       <translation>internationaler und US-Vermessungsfuß lassen sich an den Werten nicht unterscheiden, sie weichen um 2 mm je Kilometer ab; Koordinaten werden in {unit} gelesen, der Einheit des KBS</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/antenna.py" />
-      <source>it has a column of pole heights, and nothing says whether its heights are those of the ground or of the antenna</source>
-      <translation>sie hat eine Spalte mit Stabhöhen, und nichts sagt, ob ihre Höhen die des Geländes oder der Antenne sind</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/points/gdal_source.py" />
       <source>it has {count} layers or sheets that may hold the points</source>
       <translation>sie hat {count} Layer oder Tabellenblätter, die die Punkte enthalten können</translation>
@@ -5589,6 +5813,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>its 95 % interval</source>
       <translation>das 95-%-Intervall</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>its column '{word}' seems to hold pole heights, and nothing says whether its heights are those of the ground or of the antenna</source>
+      <translation>seine Spalte '{word}' scheint Stabhöhen zu enthalten, und nichts sagt, ob seine Höhen die des Bodens oder der Antenne sind</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5601,9 +5830,34 @@
       <translation>ihre Koordinaten sind geozentrisch (X, Y und Z vom Erdmittelpunkt aus); exportieren Sie Ost- und Nordwerte und Höhen oder Breiten und Längen</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>its coordinates are in {crs}, as it says</source>
+      <translation>ihre Koordinaten sind in {crs}, wie sie sagt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>its coordinates are in {crs}, whatever it says</source>
+      <translation>ihre Koordinaten sind in {crs}, was sie auch sagt</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>its cross-sections to scale</source>
       <translation>ihre Querprofile maßstäblich</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
+      <source>its eastings have a number, {number}, before them, and {crs} has none there</source>
+      <translation>vor ihren Rechtswerten steht eine Zahl, {number}, und in {crs} gibt es dort keine</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
+      <source>its header says feet, and not whether international or U.S. survey feet</source>
+      <translation>ihre Kopfzeile sagt Fuß, aber nicht, ob internationale oder US-Vermessungsfuß</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>its heights are ellipsoidal and those of {other} are {heights}; bring the heights of one file to the other kind first, or say what all are</source>
+      <translation>ihre Höhen sind ellipsoidisch und die von {other} sind {heights}; bringen Sie zuerst die Höhen einer Datei in die andere Art, oder sagen Sie, was alle sind</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/antenna.py" />
@@ -5619,6 +5873,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>its profile to scale</source>
       <translation>ihr Längsprofil maßstäblich</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>its rejected lines with their reasons</source>
+      <translation>ihre verworfenen Zeilen mit Gründen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5651,7 +5910,7 @@
       <translation>größter gefundener Unterschied</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>leading digits are left out of the coordinates (east {easting} m, north {northing} m), as what lies near says</source>
       <translation>führende Ziffern fehlen in den Koordinaten (Ost {easting} m, Nord {northing} m), wie das zeigt, was in der Nähe liegt</translation>
     </message>
@@ -5717,9 +5976,19 @@
       <translation>Linie der Schnitte</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/parts_alike.py" />
+      <source>line {line} ('{words}') looks like another header, and its words are not known; if the lines behind it have other columns, save them as a file of their own; if they have the same, say so</source>
+      <translation>Zeile {line} ('{words}') sieht wie eine weitere Kopfzeile aus, und ihre Wörter sind nicht bekannt; haben die Zeilen dahinter andere Spalten, speichern Sie sie als eigene Datei; haben sie dieselben, sagen Sie es</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>line {line} heads {header} columns, but most lines have {count}</source>
       <translation>die Kopfzeile in Zeile {line} hat {header} Spalten, die meisten Zeilen aber {count}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>line {line}, behind the first points, says “{words}”, and {crs} was chosen; where that is so only from there on, save its parts as files of their own</source>
+      <translation>Zeile {line}, hinter den ersten Punkten, sagt „{words}“, und gewählt wurde {crs}; gilt das erst von dort an, die Teile als eigene Dateien speichern</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5777,12 +6046,12 @@
       <translation>Mittel (systematisch)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>mean of the points</source>
       <translation>Mittel der Punkte</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>mean of the points plus geoid separation</source>
       <translation>Mittel der Punkte plus Geoidundulation</translation>
     </message>
@@ -5867,7 +6136,7 @@
       <translation>Mehrdeutigkeiten nicht gelöst</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>no geoid separation was sent, so the ellipsoidal height is unknown</source>
       <translation>es wurde keine Geoidundulation gesandt, also ist die ellipsoidische Höhe unbekannt</translation>
     </message>
@@ -5889,8 +6158,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>noise of a point's height {sigma} mm, drift {drift} mm ({within}), {ground}</source>
-      <translation>Rauschen der Höhe eines Punktes {sigma} mm, Drift {drift} mm ({within}), {ground}</translation>
+      <source>noise of a point's height {sigma} {unit}, drift {drift} {unit} ({within}), {ground}</source>
+      <translation>Rauschen der Höhe eines Punktes {sigma} {unit}, Drift {drift} {unit} ({within}), {ground}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -5926,6 +6195,11 @@
       <location filename="../plugin/core/report/remarks.py" />
       <source>not on the ground, by its code</source>
       <translation>nach seinem Code nicht auf dem Gelände</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/parts_alike.py" />
+      <source>not said</source>
+      <translation>nicht gesagt</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_maps.py" />
@@ -5976,6 +6250,11 @@
       <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>of a kind that nothing says</source>
       <translation>von einer Art, die nichts nennt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>of a line of the file</source>
+      <translation>einer Zeile der Datei</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -6539,6 +6818,11 @@
       <translation>Kuppe</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>superseded by newer ground of a later visit</source>
+      <translation>durch neueres Gelände einer Folgemessung ersetzt</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
       <source>surface above the check point</source>
       <translation>Oberfläche über dem Kontrollpunkt</translation>
@@ -6590,7 +6874,7 @@
       <translation>das Archiv enthält {count} Dateien</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>the checksum is {found}, but the characters give {right}: damaged on its way</source>
       <translation>die Prüfsumme ist {found}, aber die Zeichen ergeben {right}: unterwegs beschädigt</translation>
     </message>
@@ -6615,22 +6899,22 @@
       <translation>das Koordinatenbezugssystem des Mesh</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the coordinates are in {unit}, not in {assumed}</source>
       <translation>die Koordinaten sind in {unit}, nicht in {assumed}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the coordinates are of another system: {crs}</source>
       <translation>die Koordinaten gehören zu einem anderen System: {crs}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the coordinates are of another zone: {crs}</source>
       <translation>die Koordinaten gehören zu einer anderen Zone: {crs}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the coordinates are of the other hemisphere: {crs}</source>
       <translation>die Koordinaten gehören zur anderen Halbkugel: {crs}</translation>
     </message>
@@ -6640,12 +6924,17 @@
       <translation>der Ostwert wird meist zuerst geschrieben</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the eastings have a zone number, {prefix}, before them</source>
       <translation>vor den Ostwerten steht eine Zonennummer, {prefix}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the eastings of the control points have the number of a zone before them</source>
+      <translation>vor den Rechtswerten der Passpunkte steht die Nummer einer Zone</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the false origin is left out of the coordinates (east {easting} m, north {northing} m)</source>
       <translation>der Ursprungsversatz fehlt in den Koordinaten (Ost {easting} m, Nord {northing} m)</translation>
     </message>
@@ -6658,6 +6947,11 @@
       <location filename="../plugin/core/points/rejects.py" />
       <source>the file ends within the line, in column {count} of {width}</source>
       <translation>die Datei endet in der Zeile, in Spalte {count} von {width}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>the file itself says “{words}”, and {crs} was chosen</source>
+      <translation>die Datei selbst sagt „{words}“, und gewählt wurde {crs}</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/layout.py" />
@@ -6705,6 +6999,11 @@
       <translation>die Höhen der Vermessung sind in {unit}</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the heights of the survey count down: each is 0 less what stands there</source>
+      <translation>die Höhen der Aufnahme zählen nach unten: jede ist 0 minus das, was dort steht</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/base_shift.py" />
       <source>the known points do not agree on one shift, they differ by {apart} m: a turn, another scale or a wrong name</source>
       <translation>die bekannten Punkte stimmen in keiner Verschiebung überein, sie weichen um {apart} m voneinander ab: eine Drehung, ein anderer Maßstab oder ein falscher Name</translation>
@@ -6735,22 +7034,22 @@
       <translation>die Zeile hat {count} Spalten; {role} ist Spalte {column}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>the line is no NMEA sentence</source>
       <translation>die Zeile ist kein NMEA-Satz</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the northings contain the 10,000,000 m added in the southern hemisphere</source>
       <translation>die Nordwerte enthalten die 10 000 000 m, die auf der Südhalbkugel addiert werden</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the northings lack the 10,000,000 m added in the southern hemisphere</source>
       <translation>den Nordwerten fehlen die 10 000 000 m, die auf der Südhalbkugel addiert werden</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>the only point lies far outside the area of use of {crs} ({area})</source>
       <translation>der einzige Punkt liegt weit außerhalb des Geltungsbereichs von {crs} ({area})</translation>
     </message>
@@ -6791,7 +7090,12 @@
       <translation>der Rand</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/parts_alike.py" />
+      <source>the same columns in the whole file</source>
+      <translation>dieselben Spalten in der ganzen Datei</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>the same epoch as line {line}, which is used</source>
       <translation>dieselbe Epoche wie Zeile {line}, die verwendet wird</translation>
     </message>
@@ -6806,12 +7110,12 @@
       <translation>dasselbe System mit Achsen nach Osten und Norden, {crs}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the same zone is meant, with the eastings written as in {crs}</source>
       <translation>gemeint ist dieselbe Zone, mit Ostwerten, wie {crs} sie schreibt</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>the sentence has no checksum</source>
       <translation>der Satz hat keine Prüfsumme</translation>
     </message>
@@ -6824,6 +7128,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>the surface as a mesh</source>
       <translation>die Oberfläche als Mesh</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>the surface of one visit alone, to be compared</source>
+      <translation>die Oberfläche einer Messung allein, zum Vergleich</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/fit_question.py" />
@@ -6856,7 +7165,7 @@
       <translation>die Vermessung ist gespiegelt: Ost- und Nordwert sind vertauscht</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the survey is really beyond the border of the zone; transform it to {crs} if that is the one wanted</source>
       <translation>die Vermessung liegt wirklich jenseits der Zonengrenze; transformieren Sie sie nach {crs}, wenn das gewünscht ist</translation>
     </message>
@@ -6876,12 +7185,17 @@
       <translation>die Toleranzen einzelner Punkte; zum Ändern für --tolerances</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>the unit beside the values is {said}, but eastings and northings fit the CRS in {unit} alone</source>
+      <translation>die Einheit neben den Werten ist {said}, aber Rechts- und Hochwerte passen nur in {unit} zum KBS</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the values are latitude and longitude in degrees; read them as such</source>
       <translation>die Werte sind Breite und Länge in Grad; lesen Sie sie so</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the values are longitude and latitude in degrees; read them as such</source>
       <translation>die Werte sind Länge und Breite in Grad; lesen Sie sie so</translation>
     </message>
@@ -6896,7 +7210,7 @@
       <translation>die ganze Vermessung, mit dem 95-%-Intervall</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the zone number {prefix} before the eastings is missing</source>
       <translation>die Zonennummer {prefix} vor den Ostwerten fehlt</translation>
     </message>
@@ -7148,6 +7462,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
+      <source>what the checks found in it</source>
+      <translation>was die Prüfungen darin fanden</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
       <source>what the checks found: points, size, reasons, place</source>
       <translation>was die Prüfungen fanden: Punkte, Größe, Gründe, Ort</translation>
     </message>
@@ -7223,6 +7542,11 @@
       <translation>{area} {unit}², {share} % des Geländes, haben keinen Abfluss: Ihr Wasser bleibt in einem Tümpel oder Tiefpunkt, bis er voll ist.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{area}: visit {number}, {file}, has no point in these polygons; give polygons where it was walked, in the CRS that their file says, or none.</source>
+      <translation>{area}: Messung {number}, {file}, hat keinen Punkt in diesen Polygonen; geben Sie Polygone an, in denen sie begangen wurde, im KBS, das ihre Datei nennt, oder none.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>{back} back = {ahead} ahead</source>
       <translation>{back} zurück = {ahead} voraus</translation>
@@ -7283,6 +7607,16 @@
       <translation>{count} Kreuzungen von Bahnen nennen das Rauschen der Vermessung auf etwa {percent:.0f} % (95 %, unabhängige Unterschiede).</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>{count} decisions by hand no longer have a point in the survey and have no effect, the first is on {name} of line {line}. They stay in the job.</source>
+      <translation>{count} Entscheidungen von Hand haben keinen Punkt mehr in der Vermessung und haben keine Wirkung, die erste ist die zu {name} in Zeile {line}. Sie bleiben im Auftrag.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>{count} decisions by hand that stand in {file} are used; remove them there if they are not meant.</source>
+      <translation>{count} Entscheidungen von Hand, die in {file} stehen, werden verwendet; entfernen Sie sie dort, wenn sie nicht gemeint sind.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{count} heights are too few to fit grades and vertical curves to; at least {least} are needed. Take a shorter spacing or a longer part of the line.</source>
       <translation>{count} Höhen sind zu wenige, um Neigungen und Ausrundungen einzupassen; es braucht mindestens {least}. Nehmen Sie einen kleineren Abstand oder einen längeren Teil der Linie.</translation>
@@ -7323,7 +7657,7 @@
       <translation>{count} von {total} Punkten liegen in {crs} nirgends auf der Erde (Geltungsbereich: {area}); der erste steht in Zeile {line}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{count} of {total} points lie far outside the area of use of {crs} ({area})</source>
       <translation>{count} von {total} Punkten liegen weit außerhalb des Geltungsbereichs von {crs} ({area})</translation>
     </message>
@@ -7423,7 +7757,7 @@
       <translation>{count} Punkte (der erste in Zeile {lines}) liegen jeder mehr als {distance} von allen anderen entfernt; weil es viele sind, gelten sie als Teil des Geländes.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{count} points are not explained by it and stay as they are; the first is in line {line}.</source>
       <translation>{count} Punkte werden dadurch nicht erklärt und bleiben, wie sie sind; der erste steht in Zeile {line}.</translation>
     </message>
@@ -7483,7 +7817,7 @@
       <translation>{count} Punkte haben keinen Namen; wählen Sie ein anderes Namensfeld oder nummerieren Sie sie.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{count} points lie well as they are and stay so.</source>
       <translation>{count} Punkte liegen gut, wie sie sind, und bleiben so.</translation>
     </message>
@@ -7538,6 +7872,11 @@
       <translation>{count} Orte wurden mehrfach aufgezeichnet (auf 0,1 mm gleich); die Oberfläche nimmt die mittlere Höhe. Größter Unterschied {spread:.3f} m, bei E {easting:.3f} N {northing:.3f}: von {lowest:.3f} m bis {highest:.3f} m.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/column_sets.py" />
+      <source>{count} sets of columns hold coordinates of the same points: {sets}</source>
+      <translation>{count} Gruppen von Spalten enthalten Koordinaten derselben Punkte: {sets}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>{count} smaller ones</source>
       <translation>{count} kleinere</translation>
@@ -7588,12 +7927,12 @@
       <translation>{crs} sagt nicht, wo es gilt; ob die Punkte dort liegen, wird nicht geprüft.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>{crs} is not conformal: the scale here is {along_meridian} northward and {along_parallel} eastward. Their geometric mean is used; distances depend on direction.</source>
       <translation>{crs} ist nicht winkeltreu: Der Maßstab ist hier {along_meridian} nach Norden und {along_parallel} nach Osten. Verwendet wird ihr geometrisches Mittel; Strecken hängen von der Richtung ab.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>{crs}: easting {easting} m, northing {northing} m is no place on the Earth; mend it.</source>
       <translation>{crs}: Ostwert {easting} m, Nordwert {northing} m ist kein Ort auf der Erde; berichtigen Sie es.</translation>
     </message>
@@ -7653,6 +7992,16 @@
       <translation>{file} enthält mehrere Toleranzsätze; sagen Sie mit seinem Namen, welcher gilt: {names}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>{file} holds something else than when this job was last run; it is read anew. If that is not meant, as beside a copied folder, put the right file there.</source>
+      <translation>{file} enthält etwas anderes als beim letzten Lauf dieses Auftrags und wird neu gelesen. Ist das nicht gemeint, etwa neben einem kopierten Ordner, legen Sie die richtige Datei dorthin.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>{file} is handed over as it was made before the surface or its contours changed; make it again if it shows them.</source>
+      <translation>{file} wird so übergeben, wie es gemacht wurde, bevor sich die Oberfläche oder ihre Höhenlinien änderten; machen Sie es neu, wenn es sie zeigt.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/geojson_file.py" />
       <source>{file} is in {crs}, the survey on a local grid: nothing says how they lie to each other.</source>
       <translation>{file} ist in {crs}, die Vermessung in einem lokalen System: Nichts sagt, wie sie zueinander liegen.</translation>
@@ -7663,7 +8012,17 @@
       <translation>{file} ist in {unit}, sein KBS {crs} in {other}: gelesen, wie es dasteht. War das ein Versehen beim Schreiben, liegen Orte um bis zu {shift:.3f} m daneben; fragen Sie nach und wählen Sie dann die Einheit.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/job/at_work.py" />
+      <source>{file} is read for this job, and a product of this name would take its place; nothing was written. Rename it, or choose another folder.</source>
+      <translation>{file} wird für diesen Auftrag gelesen, und ein Ergebnis dieses Namens käme an seine Stelle; nichts wurde geschrieben. Benennen Sie die Datei um, oder wählen Sie einen anderen Ordner.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>{file} is to be handed over too, but it is not there; it is not listed. Make it again, or leave it out.</source>
+      <translation>{file} soll mit übergeben werden, ist aber nicht da und wird nicht aufgelistet. Machen Sie die Datei neu, oder lassen Sie sie weg.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file} line {line}: control point '{name}' stands in line {first} already; keep one.</source>
       <translation>{file} Zeile {line}: Der Passpunkt '{name}' steht schon in Zeile {first}; behalten Sie einen.</translation>
     </message>
@@ -7673,12 +8032,12 @@
       <translation>{file} Zeile {line}: Die Spalte '{column}' fehlt; die erste Zeile nennt die Spalten name, easting, northing und, wo bekannt, runoff.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file} line {line}: the column '{column}' is missing; the first line of a control file names the columns name, easting, northing and, where known, height.</source>
       <translation>{file} Zeile {line}: Die Spalte '{column}' fehlt; die erste Zeile einer Passpunktdatei nennt die Spalten name, easting, northing und, wo bekannt, height.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file} line {line}: the point has no name; give it one.</source>
       <translation>{file} Zeile {line}: Der Punkt hat keinen Namen; geben Sie ihm einen.</translation>
     </message>
@@ -7699,7 +8058,7 @@
     </message>
     <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file} line {line}: {column} '{found}' is no number; mend it.</source>
       <translation>{file} Zeile {line}: {column} '{found}' ist keine Zahl; berichtigen Sie es.</translation>
     </message>
@@ -7712,6 +8071,11 @@
       <location filename="../plugin/core/georeference/transform.py" />
       <source>{file} line {line}: {count} positions cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
       <translation>{file} Zeile {line}: {count} Positionen lassen sich nicht von {source} nach {target} transformieren; prüfen Sie KBS und Koordinaten.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/drawn_file.py" />
+      <source>{file}, feature {number}: {kind} is no line or polygon of coordinates; mend or remove it.</source>
+      <translation>{file}, Objekt {number}: {kind} ist keine Linie und kein Polygon aus Koordinaten; berichtigen oder entfernen Sie es.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/pad_file.py" />
@@ -7759,27 +8123,27 @@
       <translation>{file}, Zeile {line}: "edits" muss eine Liste von Änderungen sein, und nichts darf daneben stehen.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{source}' is none of the files of this survey ({sources}); the decision has no effect.</source>
       <translation>{file}, Zeile {line}: '{source}' ist keine der Dateien dieser Vermessung ({sources}); die Entscheidung hat keine Wirkung.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{source}' may be any of {sources}; write the name as it stands there.</source>
       <translation>{file}, Zeile {line}: '{source}' kann jede von {sources} sein; schreiben Sie den Namen, wie er dort steht.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{word}' is no line number of a survey; use 1, 2, ...</source>
       <translation>{file}, Zeile {line}: '{word}' ist keine Zeilennummer einer Vermessung; verwenden Sie 1, 2, ...</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{word}' is no reason; use {words}, several joined by '+'.</source>
       <translation>{file}, Zeile {line}: '{word}' ist kein Grund; verwenden Sie {words}, mehrere mit '+' verbunden.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{word}' is no status; use {words}.</source>
       <translation>{file}, Zeile {line}: '{word}' ist kein Status; verwenden Sie {words}.</translation>
     </message>
@@ -7829,7 +8193,7 @@
       <translation>{file}, Zeile {line}: Eine Fläche der Oberfläche „{name}“ liegt auf derselben Seite einer Kante wie eine andere; die Oberfläche überlappt sich, lassen Sie sie neu schreiben.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: a quote is not closed; mend the line.</source>
       <translation>{file}, Zeile {line}: Ein Anführungszeichen ist nicht geschlossen; berichtigen Sie die Zeile.</translation>
     </message>
@@ -7934,6 +8298,11 @@
       <translation>{file}, Zeile {line}: Elemente in Elementen, über {most} tief; das ist kein gesundes LandXML.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/parts_alike.py" />
+      <source>{file}, line {line}: from here on heights count from another level than above ({first}, then {second}); save its parts as files of their own, and bring the heights of one to the level of the other.</source>
+      <translation>{file}, Zeile {line}: Von hier an zählen Höhen von einem anderen Niveau als darüber ({first}, dann {second}); speichern Sie die Teile als eigene Dateien, und bringen Sie die Höhen des einen auf das Niveau des anderen.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/sections.py" />
       <source>{file}, line {line}: from here on the file holds positions of another kind, degrees or lengths; save its parts as files of their own and give both.</source>
       <translation>{file}, Zeile {line}: Ab hier enthält die Datei Positionen anderer Art, in Grad oder in Längenmaßen; speichern Sie ihre Teile als eigene Dateien und geben Sie beide an.</translation>
@@ -7954,7 +8323,7 @@
       <translation>{file}, Zeile {line}: Längen sind in {unit}, Höhen aber angeblich in „{found}“; Programme lesen das so oder so. Fragen Sie nach und wählen Sie die Einheit der Höhen.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: line {survey_line} of {source} holds no point; the decision has no effect.</source>
       <translation>{file}, Zeile {line}: Zeile {survey_line} von {source} enthält keinen Punkt; die Entscheidung hat keine Wirkung.</translation>
     </message>
@@ -7995,6 +8364,11 @@
       <translation>{file}, Zeile {line}: Keine der {count} Datenzeilen ist ein Punkt mit Trennzeichen {delimiter} und Dezimalzeichen '{decimal}' (hier: {reason}); prüfen Sie --columns, --delimiter und --decimal.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/delimiters.py" />
+      <source>{file}, line {line}: nothing stands between its columns ('{start}'); export the survey with a delimiter.</source>
+      <translation>{file}, Zeile {line}: zwischen den Spalten steht nichts ('{start}'); exportieren Sie die Aufnahme mit einem Trennzeichen.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{file}, line {line}: point {number} of surface “{name}” was given before; keep one.</source>
       <translation>{file}, Zeile {line}: Der Punkt {number} der Oberfläche „{name}“ war schon da; behalten Sie einen.</translation>
@@ -8015,17 +8389,17 @@
       <translation>{file}, Zeile {line}: Die Oberfläche „{name}“ ist {width:.0f} km breit; eine Oberfläche darf 107 km messen.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: survey line {survey_line} holds no point; the decision has no effect.</source>
       <translation>{file}, Zeile {line}: Die Vermessungszeile {survey_line} enthält keinen Punkt; die Entscheidung hat keine Wirkung.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: survey line {survey_line} is a point in several files ({sources}); say which file is meant in a column 'source' of the decisions.</source>
       <translation>{file}, Zeile {line}: Die Vermessungszeile {survey_line} ist in mehreren Dateien ein Punkt ({sources}); sagen Sie in einer Spalte 'source' der Entscheidungen, welche Datei gemeint ist.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: survey line {survey_line} is decided in line {before} already; keep one.</source>
       <translation>{file}, Zeile {line}: Über die Vermessungszeile {survey_line} ist schon in Zeile {before} entschieden; behalten Sie eine.</translation>
     </message>
@@ -8055,9 +8429,14 @@
       <translation>{file}, Zeile {line}: Die Kopfzeile hat {header} Spalten, die meisten Zeilen aber {count}; ist das Komma ein Dezimalkomma? Geben Sie --delimiter und --decimal an oder berichtigen Sie die Kopfzeile.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: the header lacks {column}; it needs line, status and reason.</source>
       <translation>{file}, Zeile {line}: In der Kopfzeile fehlt {column}; sie braucht line, status und reason.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/named.py" />
+      <source>{file}, line {line}: the point of survey line {survey_line} is not {name}, and no other point is {name} for sure; the decision has no effect.</source>
+      <translation>{file}, Zeile {line}: Der Punkt der Vermessungszeile {survey_line} ist nicht {name}, und kein anderer Punkt ist sicher {name}; die Entscheidung hat keine Wirkung.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
@@ -8170,7 +8549,7 @@
       <translation>{file}, Zeile {line}: {count} Spalten und in keiner Koordinate ein Dezimalpunkt: Komma als Trenn- und als Dezimalzeichen? Geben Sie --delimiter oder --decimal an oder benennen Sie jede Spalte.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: {count} points are of survey line {survey_line}, and it cannot be told which is meant; decide on them in the layer, or import the points again.</source>
       <translation>{file}, Zeile {line}: {count} Punkte gehören zur Vermessungszeile {survey_line}, und es ist nicht zu sagen, welcher gemeint ist; entscheiden Sie im Layer darüber oder importieren Sie die Punkte erneut.</translation>
     </message>
@@ -8305,6 +8684,11 @@
       <translation>{file}: Die Spalten {first} und {second} sind Länge und Breite in Grad, hier braucht es aber ebene Koordinaten; transformieren Sie sie zuerst in ein projiziertes KBS.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/divided_numbers.py" />
+      <source>{file}: commas part its columns and stand before decimals too; numbers are read so.</source>
+      <translation>{file}: Kommas trennen die Spalten und stehen auch vor Dezimalen; so werden die Zahlen gelesen.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/check_points.py" />
       <source>{file}: cover '{word}' of the check point of line {line} is no known word; it counts as non-vegetated. Write hard, bare, short grass, or tall grass, crops, brush, forest.</source>
       <translation>{file}: Der Bewuchs '{word}' des Kontrollpunkts in Zeile {line} ist kein bekanntes Wort; er zählt als unbewachsen. Schreiben Sie hard, bare, short grass oder tall grass, crops, brush, forest.</translation>
@@ -8365,12 +8749,12 @@
       <translation>{file}: hat mit dem Trennzeichen {delimiter} über {most} Spalten; prüfen Sie --delimiter.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: heights are above mean sea level as the receiver sent them.</source>
       <translation>{file}: Höhen sind über dem Meeresspiegel, wie der Empfänger sie sandte.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: heights are ellipsoidal: height above mean sea level plus geoid separation.</source>
       <translation>{file}: Höhen sind ellipsoidisch: Höhe über dem Meeresspiegel plus Geoidundulation.</translation>
     </message>
@@ -8388,6 +8772,11 @@
       <location filename="../plugin/core/georeference/level_shift.py" />
       <source>{file}: heights cannot be shifted from line {line} on; its points are in lines {first} to {last}.</source>
       <translation>{file}: Höhen lassen sich nicht ab Zeile {line} verschieben; die Punkte stehen in den Zeilen {first} bis {last}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/drawn_file.py" />
+      <source>{file}: heights of its coordinate system are in {own}, those of the survey in {unit}; write it anew in the CRS of the survey.</source>
+      <translation>{file}: Die Höhen ihres Koordinatensystems sind in {own}, die der Vermessung in {unit}; schreiben Sie sie im KBS der Vermessung neu.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/antenna.py" />
@@ -8445,6 +8834,11 @@
       <translation>{file}: ist kein {encoding}-Text ({reason}); geben Sie die Kodierung an, in der sie geschrieben wurde.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{file}: is part of the job already; add each file once.</source>
+      <translation>{file}: gehört schon zum Auftrag; fügen Sie jede Datei einmal hinzu.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/geojson_file.py" />
       <source>{file}: it cannot be read ({reason}); give a GeoJSON file.</source>
       <translation>{file}: nicht lesbar ({reason}); geben Sie eine GeoJSON-Datei an.</translation>
@@ -8470,9 +8864,14 @@
       <translation>{file}: Das Koordinatenbezugssystem „{crs}“ ist hier nicht verständlich; schreiben Sie die Datei neu.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_place.py" />
       <source>{file}: its coordinates cannot be transformed to a local grid; give a projected CRS as --crs.</source>
       <translation>{file}: Die Koordinaten lassen sich nicht in ein lokales System transformieren; geben Sie mit --crs ein projiziertes KBS an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/drawn_file.py" />
+      <source>{file}: its heights are taken as they stand, as heights of the survey; only plan coordinates are changed.</source>
+      <translation>{file}: Die Höhen gelten, wie sie dastehen, als Höhen der Vermessung; nur die Lagekoordinaten werden geändert.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/intake_heights.py" />
@@ -8500,7 +8899,7 @@
       <translation>{file}: Die Positionen sind in Grad, aber {crs}, mit --source-crs angegeben, ist projiziert; geben Sie ein geographisches KBS an, etwa EPSG:4326.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: its positions are in degrees; give a projected CRS as --crs to bring them to.</source>
       <translation>{file}: Die Positionen sind in Grad; geben Sie mit --crs ein projiziertes KBS an, in das sie gebracht werden.</translation>
     </message>
@@ -8515,7 +8914,12 @@
       <translation>{file}: Die Positionen gelten als {source}, wie Empfänger sie senden; ein Korrekturdienst kann in einem anderen Bezug arbeiten, den die Datei nicht nennt.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/points/source.py" />
+      <source>{file}: its table stands on its side and was turned; lines count as in the turned one of {count} lines.</source>
+      <translation>{file}: die Tabelle liegt auf der Seite und wurde gedreht; Zeilen zählen wie in der gedrehten mit {count} Zeilen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: latitudes and longitudes of control points are taken as those of {datum}, the datum of the CRS.</source>
       <translation>{file}: Breiten und Längen von Passpunkten gelten als solche in {datum}, dem Bezugssystem des KBS.</translation>
     </message>
@@ -8545,7 +8949,7 @@
       <translation>{file}: Linien mit verschiedenen Höhen kreuzen oder treffen sich an {count} Stellen, zuerst bei E {easting:.3f} N {northing:.3f}: {first} auf {first_height:.3f} m und {second} auf {second_height:.3f} m. Berichtigen Sie die Linien oder wählen Sie eine Regel für Kreuzungen (mean, first).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: no RMC or ZDA sentence gives a date; times are of the day, as of 1970-01-01.</source>
       <translation>{file}: Kein RMC- oder ZDA-Satz gibt ein Datum an; Zeiten sind Tageszeiten, wie am 1970-01-01.</translation>
     </message>
@@ -8555,7 +8959,7 @@
       <translation>{file}: Keine Zeichenstelle ist in jeder Zeile leer, die Spalten stehen also nicht an festen Stellen; geben Sie ein anderes --delimiter an.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>{file}: no point is left to compute a scale from.</source>
       <translation>{file}: Kein Punkt ist übrig, um einen Maßstab zu berechnen.</translation>
     </message>
@@ -8563,6 +8967,11 @@
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: no surveyed point has the name of a control point (such as '{name}'); names must be written alike.</source>
       <translation>{file}: Kein gemessener Punkt hat den Namen eines Passpunkts (wie '{name}'); Namen müssen gleich geschrieben sein.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{file}: no three of its columns can be easting, northing and height (first line: {words}); export it again with all three.</source>
+      <translation>{file}: keine drei Spalten können Rechtswert, Hochwert und Höhe sein (erste Zeile: {words}); exportieren Sie sie noch einmal mit allen dreien.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -8575,12 +8984,12 @@
       <translation>{file}: Innerhalb der Grenze und außerhalb der Aussparungen bleibt kein Dreieck mit Randkanten bis zur Grenze übrig. Prüfen Sie den Ort der Grenze und die längste Randkante.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: none of its {lines} lines is an NMEA 0183 sentence with a right checksum.</source>
       <translation>{file}: Keine der {lines} Zeilen ist ein NMEA-0183-Satz mit richtiger Prüfsumme.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: none of its {sentences} NMEA sentences gives a position; record GGA or GNS sentences with a fix.</source>
       <translation>{file}: Keiner der {sentences} NMEA-Sätze gibt eine Position; zeichnen Sie GGA- oder GNS-Sätze mit Lösung auf.</translation>
     </message>
@@ -8610,12 +9019,12 @@
       <translation>{file}: Nichts sagt, welches Koordinatenbezugssystem das ist; geben Sie seinen Code an, wie in --crs EPSG:25832, oder --crs local für ein lokales System in Metern.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{file}: on the user's word the point outside the area of use stays where it is.</source>
       <translation>{file}: Auf Wort des Benutzers bleibt der Punkt außerhalb des Geltungsbereichs, wo er ist.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{file}: on the user's word the points stay where they are, though {count} of them lie outside the area of use.</source>
       <translation>{file}: Auf Wort des Benutzers bleiben die Punkte, wo sie sind, obwohl {count} von ihnen außerhalb des Geltungsbereichs liegen.</translation>
     </message>
@@ -8625,7 +9034,7 @@
       <translation>{file}: Eine der ersten Zeilen enthält Zahlen wie ein Punkt, beginnt aber mit # und bleibt als Kommentar weg; geben Sie --comment none an, um sie zu lesen.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: one of {total} positions has no GST sentence; its accuracy is unknown.</source>
       <translation>{file}: Eine von {total} Positionen hat keinen GST-Satz; ihre Genauigkeit ist unbekannt.</translation>
     </message>
@@ -8690,7 +9099,7 @@
       <translation>{file}: Das Komma kann nicht Trenn- und Dezimalzeichen zugleich sein, außer Felder stehen in Anführungszeichen; geben Sie ein anderes --delimiter oder --decimal an.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: the control file cannot be read ({reason}); check path and permissions.</source>
       <translation>{file}: Die Passpunktdatei ist nicht lesbar ({reason}); prüfen Sie Pfad und Rechte.</translation>
     </message>
@@ -8700,9 +9109,14 @@
       <translation>{file}: Die Koordinaten sehen wie Grad aus, und die Datei nennt kein anderes System. Speichern Sie die Linie im KBS der Vermessung (in QGIS: Export, Objekte speichern als, mit diesem KBS und der Option RFC7946 = NO).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}: the decision in line {line} names no file of the survey; it is taken for the only point of its line. A column 'source' says which file is meant.</source>
       <translation>{file}: Die Entscheidung in Zeile {line} nennt keine Datei der Vermessung; sie gilt für den einzigen Punkt ihrer Zeile. Eine Spalte 'source' sagt, welche Datei gemeint ist.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/named.py" />
+      <source>{file}: the decision on {name} was found by its name in line {now} of the survey (it was line {survey_line}).</source>
+      <translation>{file}: Die Entscheidung über {name} wurde durch den Namen in Zeile {now} der Vermessung gefunden (es war Zeile {survey_line}).</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/edits.py" />
@@ -8715,12 +9129,17 @@
       <translation>{file}: Die Datei nennt ihre Längeneinheit nicht (Element Units); fragen Sie nach und wählen Sie sie hier.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/job/write.py" />
+      <location filename="../plugin/core/files.py" />
       <source>{file}: the folder cannot be made ({reason}); choose another one for --out.</source>
       <translation>{file}: Der Ordner lässt sich nicht anlegen ({reason}); wählen Sie einen anderen für --out.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
+      <source>{file}: the height {value} of '{name}' stands for none, and counts as not known.</source>
+      <translation>{file}: die Höhe {value} von '{name}' steht für keine und gilt als nicht bekannt.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: the heights of all control points are 0, and count as not known.</source>
       <translation>{file}: Die Höhen aller Passpunkte sind 0 und gelten als nicht bekannt.</translation>
     </message>
@@ -8805,6 +9224,11 @@
       <translation>{file}: Der Wert von {role} in Zeile {line} ist nicht lesbar und zählt als unbekannt.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/linework/drawn_file.py" />
+      <source>{file}: there are no lines or polygons in it; give a GeoJSON file of such.</source>
+      <translation>{file}: Es sind keine Linien oder Polygone darin; geben Sie eine GeoJSON-Datei mit solchen an.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/pad_file.py" />
       <source>{file}: there are no polygons in it; give a file of polygons.</source>
       <translation>{file}: Es sind keine Polygone darin; geben Sie eine Datei mit Polygonen an.</translation>
@@ -8825,7 +9249,7 @@
       <translation>{file}: Es gibt keine Spalte {column} für die Linien. Behaltene Spalten: {columns}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: there is no control point in this file.</source>
       <translation>{file}: In dieser Datei ist kein Passpunkt.</translation>
     </message>
@@ -8840,14 +9264,34 @@
       <translation>{file}: Es ist keine Linie darin. Geben Sie eine Datei mit einem LineString an.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/job_file.py" />
+      <source>{file}: there is no such file, so {folder} is not the folder of a job.</source>
+      <translation>{file}: Eine solche Datei gibt es nicht, daher ist {folder} nicht der Ordner eines Auftrags.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/source.py" />
       <source>{file}: there is no such file; check the path.</source>
       <translation>{file}: Eine solche Datei gibt es nicht; prüfen Sie den Pfad.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{file}: there is no such file; nothing was added.</source>
+      <translation>{file}: Diese Datei gibt es nicht; es wurde nichts hinzugefügt.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{file}: there is no such file; say all, none, or a GeoJSON file of polygons where new ground counts.</source>
+      <translation>{file}: Diese Datei gibt es nicht; geben Sie all, none oder eine GeoJSON-Datei mit Polygonen an, in denen das neue Gelände gilt.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
       <source>{file}: this is no GeoJSON of points or lines ({reason}); export the layer of inlets as GeoJSON.</source>
       <translation>{file}: Das ist kein GeoJSON mit Punkten oder Linien ({reason}); exportieren Sie den Layer der Einläufe als GeoJSON.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/job_file.py" />
+      <source>{file}: this is not the file of a job ({reason}); mend it, or move it away to begin anew.</source>
+      <translation>{file}: Das ist nicht die Datei eines Auftrags ({reason}); berichtigen Sie sie, oder verschieben Sie sie, um neu zu beginnen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/intake_area.py" />
@@ -8860,12 +9304,22 @@
       <translation>{file}: Zwei Sätze heißen '{name}'; benennen Sie einen um.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/job_file.py" />
+      <source>{file}: version {version} of the file is not known here (known: {known}). Update.</source>
+      <translation>{file}: Die Version {version} der Datei ist hier nicht bekannt (bekannt: {known}). Aktualisieren Sie.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: vertices of line {number} without a height, or with exactly 0: {count}; they take it from those before and after.</source>
       <translation>{file}: Stützpunkte der Linie {number} ohne Höhe oder mit genau 0: {count}; sie erhalten sie von denen davor und danach.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/named.py" />
+      <source>{file}: {count} decisions are on points that stand in other lines of the survey now and were found by their names, the first, on {name}, in line {now} (it was line {survey_line}).</source>
+      <translation>{file}: {count} Entscheidungen gelten Punkten, die jetzt in anderen Zeilen der Vermessung stehen, und wurden durch deren Namen gefunden, die erste, über {name}, in Zeile {now} (es war Zeile {survey_line}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}: {count} decisions name no file of the survey, the first in line {line}; each is taken for the only point of its line. A column 'source' says which file is meant.</source>
       <translation>{file}: {count} Entscheidungen nennen keine Datei der Vermessung, die erste in Zeile {line}; jede gilt für den einzigen Punkt ihrer Zeile. Eine Spalte 'source' sagt, welche Datei gemeint ist.</translation>
     </message>
@@ -8880,7 +9334,7 @@
       <translation>{file}: {count} der ersten Zeilen enthalten Zahlen wie Punkte, beginnen aber mit # und bleiben als Kommentare weg; geben Sie --comment none an, um sie zu lesen.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: {count} of {total} positions have no GST sentence; their accuracy is unknown.</source>
       <translation>{file}: {count} von {total} Positionen haben keinen GST-Satz; ihre Genauigkeit ist unbekannt.</translation>
     </message>
@@ -8925,7 +9379,7 @@
       <translation>{file}: {question}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: {question}; head the columns of control points name, easting, northing and height, with the unit in brackets.</source>
       <translation>{file}: {question}; geben Sie den Spalten der Passpunkte die Überschriften name, easting, northing und height, mit der Einheit in Klammern.</translation>
     </message>
@@ -8944,6 +9398,11 @@
       <location filename="../plugin/core/georeference/level_shift.py" />
       <source>{file}: {shift:+.3f} m added to the heights of {count} points, from line {line} on, as said.</source>
       <translation>{file}: {shift:+.3f} m zu den Höhen von {count} Punkten addiert, ab Zeile {line}, wie angegeben.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{file}: {shift:+.4f} m added to the heights of {count} points, by which visit {number} meets the ground before it where nothing changed.</source>
+      <translation>{file}: {shift:+.4f} m zu den Höhen von {count} Punkten addiert, womit Messung {number} das Gelände davor trifft, wo sich nichts geändert hat.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/no_value.py" />
@@ -8986,6 +9445,11 @@
       <translation>{first} endet {value:.2f} m vor dem eigenen Anfang bei E {easting:.3f} N {northing:.3f}, und {count} Dreiecke überbrücken die Lücke. Ist es ein Ring, schließen Sie ihn.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/at_work.py" />
+      <source>{folder}: another run is at work on this job, in the desk or in another terminal; wait until it ends.</source>
+      <translation>{folder}: An diesem Auftrag arbeitet schon ein anderer Lauf, im Pult oder in einem anderen Terminal; warten Sie, bis er endet.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{given} is no station equation. Write back = ahead, such as 1+200 = 1+250; part several by semicolons.</source>
       <translation>{given} ist keine Stationsgleichung. Schreiben Sie zurück = voraus, etwa 1+200 = 1+250; trennen Sie mehrere mit Semikolon.</translation>
@@ -9024,6 +9488,11 @@
       <location filename="../plugin/core/linework/faces.py" />
       <source>{label}: a vertical face needs a line of two places or more. Mend or remove the line.</source>
       <translation>{label}: Eine senkrechte Fläche braucht eine Linie mit zwei oder mehr Orten. Berichtigen oder entfernen Sie die Linie.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/drawn.py" />
+      <source>{label}: all heights are 0. If it was drawn without heights, switch their use off, or take them out of the file; breaklines can be given as lines without heights.</source>
+      <translation>{label}: Alle Höhen sind 0. Wurde es ohne Höhen gezeichnet, schalten Sie ihre Verwendung aus oder nehmen Sie sie aus der Datei; Bruchkanten können als Linien ohne Höhen angegeben werden.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -9212,6 +9681,11 @@
       <translation>{model} braucht {needed} oder mehr Passpunkte; {count} sind verwendbar: {names}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>{model} needs {needed} control points with heights or more; {count} can be used: {names}. Without them heights stay as they are: type --control-heights keep.</source>
+      <translation>{model} braucht {needed} Passpunkte mit Höhen oder mehr; {count} sind brauchbar: {names}. Ohne sie bleiben die Höhen, wie sie sind: geben Sie --control-heights keep ein.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_figures.py" />
       <source>{name}   (heights {times} times)</source>
       <translation>{name}   (Höhen {times}-fach)</translation>
@@ -9263,8 +9737,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>{offset} mm, standard deviation {sigma} mm (of it random and drift above); noise there {scale} times as stated</source>
-      <translation>{offset} mm, Standardabweichung {sigma} mm (zufälliger Anteil und Drift davon oben enthalten); Rauschen dort {scale}-mal so groß wie angegeben</translation>
+      <source>{offset} {unit}, standard deviation {sigma} {unit} (of it random and drift above); noise there {scale} times as stated</source>
+      <translation>{offset} {unit}, Standardabweichung {sigma} {unit} (zufälliger Anteil und Drift davon oben enthalten); Rauschen dort {scale}-mal so groß wie angegeben</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -9282,7 +9756,7 @@
       <translation>{one} | {more}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <location filename="../plugin/core/georeference/fit_readings.py" />
       <source>{one}, and {more}</source>
       <translation>{one}, und {more}</translation>
@@ -9326,6 +9800,16 @@
       <location filename="../plugin/core/georeference/base_shift.py" />
       <source>{option} is in degrees, and the survey is on a local grid; give easting,northing.</source>
       <translation>{option} ist in Grad, und die Vermessung ist in einem lokalen System; geben Sie easting,northing (Ostwert,Nordwert) an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/arguments/parser.py" />
+      <source>{option} is said of a job that is there already; give its folder with --job.</source>
+      <translation>{option} gilt für einen Auftrag, den es schon gibt; geben Sie dessen Ordner mit --job an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{option} is said of the last visit, but this job has only one; add a file with --add.</source>
+      <translation>{option} gilt für die letzte Messung, doch dieser Auftrag hat nur eine; fügen Sie mit --add eine Datei hinzu.</translation>
     </message>
     <message>
       <location filename="../plugin/core/arguments/numbers.py" />
@@ -9538,6 +10022,11 @@
       <translation>{value} steht {count}-mal als {role}, ab Zeile {line}; das kann gemeint sein oder für „kein Wert“ stehen</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>± (95 %)</source>
+      <translation>± (95 %)</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>± 95 %</source>
       <translation>± 95 %</translation>
@@ -9586,14 +10075,9 @@
       <translation>0 passt der ganzen Linie eine Längsneigung ein.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>0 for a design, which is exact; for a second survey the noise of its points. Left empty, what the file .noise.json beside the mesh says, else 0.</source>
-      <translation>0 für eine Planung, die exakt ist; für eine zweite Vermessung das Rauschen ihrer Punkte. Leer: was die Datei .noise.json neben dem Mesh sagt, sonst 0.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>0 for a design. Left empty, what is beside its mesh, else 0.</source>
-      <translation>0 für eine Planung. Leer: was neben ihrem Mesh steht, sonst 0.</translation>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>0 for a design, which is exact; for a second survey the noise of its points. Empty: as the file .noise.json beside its mesh says; where there is none it counts as a design.</source>
+      <translation>0 für eine Planung, die exakt ist; für eine zweite Vermessung das Rauschen ihrer Punkte. Leer: wie die Datei .noise.json neben ihrem Mesh sagt; wo es keine gibt, zählt sie als Planung.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -9794,8 +10278,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/findlines.py" />
-      <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer, and a used step stands there for the points in it that agree with its heights. A step that runs along another at an even distance, as the two kerbs of a street do, needs less evidence of its own. The others are &lt;b&gt;proposed&lt;/b&gt;; give the layer to “Check the coverage”, and the places where one more pass would settle them are among the places to walk. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Sucht, was Bahnen gemeinsam haben: &lt;b&gt;Stufen&lt;/b&gt; (Bordstein, Mauer, Belagsrand), jede mit Fuß und Oberkante, und &lt;b&gt;Neigungswechsel&lt;/b&gt; (Oberkante und Fuß einer Böschung, Grabensohle, Rinne, Scheitel). Jede Linie hat ihre Stufenhöhe oder ihren Neigungswechsel, ihre Unsicherheit in Lage und Höhe, wie viele Bahnen sie zeigen, und ihre Evidenz: der Zehnerlogarithmus davon, wievielmal seltener als einmal eine so geordnete Linie durch Zufall zu erwarten ist.&lt;/p&gt;&lt;p&gt;Linien mit starker Evidenz erhalten den Status &lt;b&gt;used&lt;/b&gt; (verwendet): „Oberfläche bilden“ hält sich an sie, wenn Sie ihm diesen Layer geben, und eine verwendete Stufe steht dort für die Punkte in ihr, die mit ihren Höhen übereinstimmen. Eine Stufe, die in gleichmäßigem Abstand neben einer anderen verläuft, wie die beiden Bordsteine einer Straße, braucht weniger eigene Evidenz. Die übrigen sind &lt;b&gt;proposed&lt;/b&gt; (vorgeschlagen); geben Sie den Layer an „Abdeckung prüfen“, und die Stellen, an denen eine weitere Bahn sie klären würde, sind unter den zu begehenden Stellen. &lt;b&gt;Sie entscheiden:&lt;/b&gt; Ändern Sie den Status auf used, proposed oder rejected (verworfen), oder verschieben und zeichnen Sie Stützpunkte mit den Werkzeugen von QGIS; läuft dies erneut in dieselbe Datei, oder mit dem Layer als „Linien mit Ihren Entscheidungen“, bleiben Ihre Entscheidungen für die Linien erhalten, die liegen, wo sie lagen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; Punkte in der Reihenfolge der Aufzeichnung, in einem projizierten KBS, am besten die Ausgabe von „Vermessung prüfen“; verworfene Punkte zählen nicht mit. Linien aus den Feldcodes haben Vorrang: Eine gefundene Linie, die über den größten Teil ihrer Länge innerhalb von 0.3 m einer solchen liegt, entfällt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was es braucht:&lt;/b&gt; Punkte jeden halben Meter; vier oder mehr Bahnen quer zur Linie, am besten rechtwinklig und alle 3 m; Stufen von etwa 60 mm oder mehr, oder weniger Rauschen. Auch das Gehen an Fuß und Oberkante oder auf der Grabensohle zeigt eine Linie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ein abgesenkter Bordstein oder eine Lücke, die keine Bahn quert, wird geradlinig überbrückt (bridged_m sagt, wie viel). Zwischen den Bahnen ist die Lage einer Linie aus ihrem Verlauf geschätzt. Ein Stab, dessen Höhe sich auf mehreren Bahnen ändert, kann wie eine Stufe aussehen. Sehen Sie sich die Karte an, bevor Sie darauf aufbauen.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer, and a used step stands there for the points in it that agree with its heights. A step that runs along another at an even distance, as the two kerbs of a street do, needs less evidence of its own. The others are &lt;b&gt;proposed&lt;/b&gt;; give the layer to “Check the coverage”, and the places where one more pass would settle them are among the places to walk. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much), and so is the way from the end of a line to another that it heads for within about one distance of passes. Between passes the place of a line is guessed from its course; a ditch is drawn with one section for all its passes, each somewhat wider or deeper, so that a rounded swale has edges too. A wall that is narrower than the distance of points shows no step. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Sucht, was Bahnen gemeinsam haben: &lt;b&gt;Stufen&lt;/b&gt; (Bordstein, Mauer, Belagsrand), jede mit Fuß und Oberkante, und &lt;b&gt;Neigungswechsel&lt;/b&gt; (Oberkante und Fuß einer Böschung, Grabensohle, Rinne, Scheitel). Jede Linie hat ihre Stufenhöhe oder ihren Neigungswechsel, ihre Unsicherheit in Lage und Höhe, wie viele Bahnen sie zeigen, und ihre Evidenz: der Zehnerlogarithmus davon, wievielmal seltener als einmal eine so geordnete Linie durch Zufall zu erwarten ist.&lt;/p&gt;&lt;p&gt;Linien mit starker Evidenz erhalten den Status &lt;b&gt;used&lt;/b&gt; (verwendet): „Oberfläche bilden“ hält sich an sie, wenn Sie ihm diesen Layer geben, und eine verwendete Stufe steht dort für die Punkte in ihr, die mit ihren Höhen übereinstimmen. Eine Stufe, die in gleichmäßigem Abstand neben einer anderen verläuft, wie die beiden Bordsteine einer Straße, braucht weniger eigene Evidenz. Die übrigen sind &lt;b&gt;proposed&lt;/b&gt; (vorgeschlagen); geben Sie den Layer an „Abdeckung prüfen“, und die Stellen, an denen eine weitere Bahn sie klären würde, sind unter den zu begehenden Stellen. &lt;b&gt;Sie entscheiden:&lt;/b&gt; Ändern Sie den Status auf used, proposed oder rejected (verworfen), oder verschieben und zeichnen Sie Stützpunkte mit den Werkzeugen von QGIS; läuft dies erneut in dieselbe Datei, oder mit dem Layer als „Linien mit Ihren Entscheidungen“, bleiben Ihre Entscheidungen für die Linien erhalten, die liegen, wo sie lagen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; Punkte in der Reihenfolge der Aufzeichnung, in einem projizierten KBS, am besten die Ausgabe von „Vermessung prüfen“; verworfene Punkte zählen nicht mit. Linien aus den Feldcodes haben Vorrang: Eine gefundene Linie, die über den größten Teil ihrer Länge innerhalb von 0.3 m einer solchen liegt, entfällt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was es braucht:&lt;/b&gt; Punkte jeden halben Meter; vier oder mehr Bahnen quer zur Linie, am besten rechtwinklig und alle 3 m; Stufen von etwa 60 mm oder mehr, oder weniger Rauschen. Auch das Gehen an Fuß und Oberkante oder auf der Grabensohle zeigt eine Linie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ein abgesenkter Bordstein oder eine Lücke, die keine Bahn quert, wird geradlinig überbrückt (bridged_m sagt, wie viel), ebenso der Weg vom Ende einer Linie zu einer anderen, auf die sie innerhalb von etwa einem Bahnabstand zuläuft. Zwischen den Bahnen ist die Lage einer Linie aus ihrem Verlauf geschätzt; ein Graben wird mit einem Querschnitt für alle seine Bahnen gezeichnet, auf jeder etwas breiter oder tiefer, sodass auch eine gerundete Mulde Kanten hat. Eine Mauer, die schmaler ist als der Punktabstand, zeigt keine Stufe. Ein Stab, dessen Höhe sich auf mehreren Bahnen ändert, kann wie eine Stufe aussehen. Sehen Sie sich die Karte an, bevor Sie darauf aufbauen.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
@@ -9804,8 +10288,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>&lt;p&gt;Makes a triangulated irregular network (TIN) of the points that are not rejected. Breaklines, boundary and voids become edges exactly; no points are added along lines with heights.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that plan and heights are in the unit of the points' CRS. Lines come from the field codes of the points, in recording order, and from layers. A line without heights takes them from the surface around it and keeps its edge.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Points at the same place&lt;/b&gt; (equal to 0.1 mm) count once, with their mean height, and are reported.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Kerbs and walls&lt;/b&gt; are drawn as one line with heights and the height of the face; each becomes two breaklines a small offset apart.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Edits&lt;/b&gt; by hand come from layers that you draw and from a file; they are replayed in their order at each run, and those that no longer apply are reported. Keep the file of edits that is written beside the survey, and give it to the next run instead of the layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; lines that cross at different heights are refused unless you choose a rule. Without a boundary or a longest rim edge, long flat triangles bridge the bays of the site's outline: their ground was not surveyed. A boundary drawn around nothing leaves no triangle.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The mesh&lt;/b&gt; is a 2DM file, heights in the unit of the CRS. The format cannot hold the CRS, so it stands in a .prj file of the same name beside it; when you add the mesh by hand, give QGIS the CRS.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Bildet ein unregelmäßiges Dreiecksnetz (TIN) aus den Punkten, die nicht verworfen sind. Bruchkanten, Umring und Aussparungen werden genau zu Kanten; entlang von Linien mit Höhen kommen keine Punkte hinzu.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt;, dass Lage und Höhen in der Einheit des KBS der Punkte sind. Linien kommen aus den Feldcodes der Punkte, in der Reihenfolge der Aufzeichnung, und aus Layern. Eine Linie ohne Höhen übernimmt sie von der Oberfläche ringsum und behält ihre Kante.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Punkte am selben Ort&lt;/b&gt; (auf 0.1 mm gleich) zählen einmal, mit ihrer mittleren Höhe, und werden gemeldet.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Borde und Mauern&lt;/b&gt; werden als eine Linie mit Höhen und der Höhe der Wand gezeichnet; jede wird zu zwei Bruchkanten in kleinem Abstand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Änderungen&lt;/b&gt; von Hand kommen aus Layern, die Sie zeichnen, und aus einer Datei; sie werden bei jedem Lauf in ihrer Reihenfolge wiederholt, und solche, die nicht mehr anwendbar sind, werden gemeldet. Bewahren Sie die Datei der Änderungen auf, die neben die Vermessung geschrieben wird, und geben Sie sie dem nächsten Lauf anstelle der Layer.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Linien, die sich auf verschiedenen Höhen kreuzen, werden abgelehnt, außer Sie wählen eine Regel. Ohne Umring oder längste Randkante überbrücken lange flache Dreiecke die Buchten des Geländeumrisses: Deren Gelände wurde nicht vermessen. Ein Umring um nichts herum lässt kein Dreieck übrig.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Das Mesh&lt;/b&gt; ist eine 2DM-Datei, Höhen in der Einheit des KBS. Das Format kann das KBS nicht aufnehmen, deshalb steht es in einer gleichnamigen .prj-Datei daneben; wenn Sie das Mesh von Hand hinzufügen, nennen Sie QGIS das KBS.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Makes a triangulated irregular network (TIN) of the points that are not rejected. Breaklines, boundary and voids become edges exactly; no points are added along lines with heights.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that plan and heights are in the unit of the points' CRS. Lines come from the field codes of the points, in recording order, and from layers. A line without heights takes them from the surface around it and keeps its edge.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Points at the same place&lt;/b&gt; (equal to 0.1 mm) count once, with their mean height, and are reported.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Kerbs and walls&lt;/b&gt; are drawn as one line with heights and the height of the face; each becomes two breaklines a small offset apart.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Edits&lt;/b&gt; by hand come from layers that you draw and from a file; they are replayed in their order at each run, and those that no longer apply are reported. Keep the file of edits that is written beside the survey, and give it to the next run instead of the layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; lines that cross at different heights are refused unless you choose a rule. Without a boundary or a longest rim edge, long flat triangles bridge the bays of the site's outline: their ground was not surveyed. A boundary drawn around nothing leaves no triangle.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The mesh&lt;/b&gt; is a 2DM file, heights in the unit of the CRS. The format cannot hold the CRS, so it stands in a .prj file of the same name beside it; when you add the mesh by hand, give QGIS the CRS.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How well the heights repeat&lt;/b&gt; is measured once more on points that “Check the survey” has been over, and kept in a file .noise.json beside the mesh: volumes rest on it. Keep the files together.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Bildet ein unregelmäßiges Dreiecksnetz (TIN) aus den Punkten, die nicht verworfen sind. Bruchkanten, Umring und Aussparungen werden genau zu Kanten; entlang von Linien mit Höhen kommen keine Punkte hinzu.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt;, dass Lage und Höhen in der Einheit des KBS der Punkte sind. Linien kommen aus den Feldcodes der Punkte, in der Reihenfolge der Aufzeichnung, und aus Layern. Eine Linie ohne Höhen übernimmt sie von der Oberfläche ringsum und behält ihre Kante.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Punkte am selben Ort&lt;/b&gt; (auf 0.1 mm gleich) zählen einmal, mit ihrer mittleren Höhe, und werden gemeldet.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Borde und Mauern&lt;/b&gt; werden als eine Linie mit Höhen und der Höhe der Wand gezeichnet; jede wird zu zwei Bruchkanten in kleinem Abstand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Änderungen&lt;/b&gt; von Hand kommen aus Layern, die Sie zeichnen, und aus einer Datei; sie werden bei jedem Lauf in ihrer Reihenfolge wiederholt, und solche, die nicht mehr anwendbar sind, werden gemeldet. Bewahren Sie die Datei der Änderungen auf, die neben die Vermessung geschrieben wird, und geben Sie sie dem nächsten Lauf anstelle der Layer.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Linien, die sich auf verschiedenen Höhen kreuzen, werden abgelehnt, außer Sie wählen eine Regel. Ohne Umring oder längste Randkante überbrücken lange flache Dreiecke die Buchten des Geländeumrisses: Deren Gelände wurde nicht vermessen. Ein Umring um nichts herum lässt kein Dreieck übrig.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Das Mesh&lt;/b&gt; ist eine 2DM-Datei, Höhen in der Einheit des KBS. Das Format kann das KBS nicht aufnehmen, deshalb steht es in einer gleichnamigen .prj-Datei daneben; wenn Sie das Mesh von Hand hinzufügen, nennen Sie QGIS das KBS.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Wie gut sich die Höhen wiederholen&lt;/b&gt;, wird an Punkten, die „Vermessung prüfen“ durchlaufen haben, noch einmal gemessen und in einer Datei .noise.json neben dem Mesh aufbewahrt: Volumen beruhen darauf. Halten Sie die Dateien zusammen.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setout.py" />
@@ -9834,8 +10318,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>&lt;p&gt;Reads the survey file, checks it, builds the surface and its contours, and writes one report of it all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and the files handed over, each with its SHA-256. HTML and PDF say the same.&lt;/p&gt;&lt;p&gt;It starts from the &lt;b&gt;file&lt;/b&gt;, so that each number can be traced to a line of it. Decisions that you took in QGIS come in by their file: “Survey desk” keeps it for you. A layer in place of the file comes with the statuses that its points have.&lt;/p&gt;&lt;p&gt;&lt;b&gt;More files&lt;/b&gt;, such as a plan or a drawing, are listed with the others and their SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what “Import survey points”, “Check the survey” and “Build the surface” assume, with their usual options. Where the file needs more to be read, say the columns and units here.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the report tells of this run, not of layers you changed by hand since. It is no certificate: licensed practice and local codes decide what a survey may be used for.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Liest die Vermessungsdatei, prüft sie, bildet die Oberfläche und ihre Höhenlinien und schreibt über alles einen Bericht: was hereinkam, was warum verworfen wurde, Koordinaten, wie weit der Vermessung zu trauen ist, die Oberfläche, die Höhenlinien, Wasser, Volumen, die Neigungen einer Straße und den Erdbau eines Planums, wo Sie danach fragen, und die übergebenen Dateien, jede mit ihrem SHA-256. HTML und PDF sagen dasselbe.&lt;/p&gt;&lt;p&gt;Es beginnt bei der &lt;b&gt;Datei&lt;/b&gt;, sodass sich jede Zahl auf eine Zeile darin zurückführen lässt. Entscheidungen, die Sie in QGIS getroffen haben, kommen über ihre Datei hinein: „Vermessungspult“ führt sie für Sie. Ein Layer anstelle der Datei bringt die Status seiner Punkte mit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Weitere Dateien&lt;/b&gt;, etwa ein Lageplan oder eine Zeichnung, werden mit den anderen und ihrem SHA-256 aufgelistet.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt;, was „Vermessungspunkte importieren“, „Vermessung prüfen“ und „Oberfläche bilden“ mit ihren üblichen Optionen voraussetzen. Wo die Datei mehr braucht, um gelesen zu werden, geben Sie hier die Spalten und Einheiten an.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Der Bericht erzählt von diesem Lauf, nicht von Layern, die Sie seither von Hand geändert haben. Er ist kein Zertifikat: Zugelassene Fachleute und örtliche Vorschriften entscheiden, wofür eine Vermessung verwendet werden darf.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Reads the survey file, checks it, builds the surface and its contours, and writes one report of it all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and the files handed over, each with its SHA-256. HTML and PDF say the same.&lt;/p&gt;&lt;p&gt;It starts from the &lt;b&gt;file&lt;/b&gt;, so that each number can be traced to a line of it. A layer in place of the file comes with the statuses that its points have.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The folder is a job&lt;/b&gt;: it keeps your choices, and a later run does only what has changed. With no file and no layer the job that is in the folder goes on with its own choices, such as those of the “Survey desk”. The advanced parameters are those of the steps by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Files of later visits&lt;/b&gt; are not mixed with the survey: each has its own surface, which stays, and the report tells its height offset to the ground before it and how much ground changed. Where you say so, its ground counts in place of what differs by more than noise.&lt;/p&gt;&lt;p&gt;&lt;b&gt;More files&lt;/b&gt;, such as a plan or a drawing, are listed with the others and their SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what “Import survey points”, “Check the survey” and “Build the surface” assume.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the report tells of this run, not of layers you changed by hand since. It is no certificate: licensed practice and local codes decide what a survey may be used for.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Liest die Vermessungsdatei, prüft sie, bildet die Oberfläche und ihre Höhenlinien und schreibt über alles einen Bericht: was hereinkam, was warum verworfen wurde, Koordinaten, wie weit der Vermessung zu trauen ist, die Oberfläche, die Höhenlinien, Wasser, Volumen, die Neigungen einer Straße und den Erdbau eines Planums, wo Sie danach fragen, und die übergebenen Dateien, jede mit ihrem SHA-256. HTML und PDF sagen dasselbe.&lt;/p&gt;&lt;p&gt;Es beginnt bei der &lt;b&gt;Datei&lt;/b&gt;, sodass sich jede Zahl auf eine Zeile darin zurückführen lässt. Ein Layer anstelle der Datei bringt die Status seiner Punkte mit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Der Ordner ist ein Auftrag&lt;/b&gt;: Er behält Ihre Auswahl, und ein späterer Lauf macht nur, was sich geändert hat. Ohne Datei und ohne Layer geht der Auftrag, der in dem Ordner liegt, mit seiner eigenen Auswahl weiter, etwa der vom „Vermessungspult“. Die erweiterten Parameter sind die der einzelnen Schritte.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Dateien von Folgemessungen&lt;/b&gt; werden nicht mit der Vermessung vermischt: Jede hat ihre eigene Oberfläche, die bleibt, und der Bericht nennt ihren Höhenversatz zum Gelände davor und wie viel Gelände sich geändert hat. Wo Sie es sagen, gilt ihr Gelände anstelle dessen, was um mehr als das Rauschen abweicht.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Weitere Dateien&lt;/b&gt;, etwa ein Lageplan oder eine Zeichnung, werden mit den anderen und ihrem SHA-256 aufgelistet.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt;, was „Vermessungspunkte importieren“, „Vermessung prüfen“ und „Oberfläche bilden“ voraussetzen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Der Bericht erzählt von diesem Lauf, nicht von Layern, die Sie seither von Hand geändert haben. Er ist kein Zertifikat: Zugelassene Fachleute und örtliche Vorschriften entscheiden, wofür eine Vermessung verwendet werden darf.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
@@ -9876,6 +10360,11 @@
       <location filename="../plugin/processing/surfaceinput.py" />
       <source>A 2DM file cannot hold its CRS. Without one given here it is read from the .prj file beside the mesh, or taken from the mesh layer.</source>
       <translation>Eine 2DM-Datei kann ihr KBS nicht aufnehmen. Ist hier keines angegeben, wird es aus der .prj-Datei neben dem Mesh gelesen oder vom Mesh-Layer übernommen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/jobtask.py" />
+      <source>A fault in the program, not in your file: {reason}</source>
+      <translation>Ein Fehler im Programm, nicht in Ihrer Datei: {reason}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
@@ -9972,11 +10461,6 @@
       <location filename="../plugin/processing/readlandxml.py" />
       <source>A mesh (2DM) for each surface, named after it, with its CRS beside it as .prj.</source>
       <translation>Ein Mesh (2DM) je Oberfläche, nach ihr benannt, mit ihrem KBS als .prj daneben.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/waterinput.py" />
-      <source>A mesh does not hold it. “Check the survey” finds it from the survey itself (how heights repeat); 0.015 m is usual for RTK in the open. 0: every hollow counts.</source>
-      <translation>Ein Mesh enthält es nicht. „Vermessung prüfen“ findet es aus der Vermessung selbst (wie sich Höhen wiederholen); 0.015 m sind bei RTK im Freien üblich. 0: Jede Mulde zählt.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceinput.py" />
@@ -10201,7 +10685,7 @@
       <translation>Fügt Punkten Höhe, Neigung, Exposition und Dreieck der Oberfläche hinzu.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskwidgets.py" />
       <source>Add…</source>
       <translation>Hinzufügen …</translation>
     </message>
@@ -10299,11 +10783,6 @@
       <location filename="../plugin/gui/previewquestions.py" />
       <source>Answered: {answer}</source>
       <translation>Beantwortet: {answer}</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>Answers to what the file leaves open</source>
-      <translation>Antworten auf das, was die Datei offen lässt</translation>
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
@@ -10416,14 +10895,9 @@
       <translation>Wie in 1.5 oder 1,5.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>As in the check of a road against limits.</source>
       <translation>Wie bei der Prüfung einer Straße gegen Grenzwerte.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>As in “Import survey points”.</source>
-      <translation>Wie in „Vermessungspunkte importieren“.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/crosssections.py" />
@@ -10444,11 +10918,6 @@
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>As the data collector takes it.</source>
       <translation>Wie das Feldgerät es einliest.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>As the refusal names them, such as --pole-height 2.000 for a receiver log, or --no-value none.</source>
-      <translation>Wie die Ablehnung sie nennt, etwa --pole-height 2.000 für ein Empfängerprotokoll oder --no-value none.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildfaces.py" />
@@ -10656,11 +11125,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <source>Calm noise: move heights by up to (m; 0: not at all)</source>
-      <translation>Rauschen glätten: Höhen verschieben um bis zu (m; 0: gar nicht)</translation>
+      <source>Calm noise: move heights by up to (m; 0: not at all; empty: by their noise)</source>
+      <translation>Rauschen glätten: Höhen verschieben um bis zu (m; 0: gar nicht; leer: nach ihrem Rauschen)</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskwidgets.py" />
       <source>Cancel</source>
       <translation>Abbrechen</translation>
     </message>
@@ -10674,6 +11143,11 @@
       <location filename="../plugin/processing/algorithm.py" />
       <source>Cancelled: there is no result.</source>
       <translation>Abgebrochen: Es gibt kein Ergebnis.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/jobtask.py" />
+      <source>Cancelled: what was done before is kept.</source>
+      <translation>Abgebrochen: Was vorher getan wurde, bleibt erhalten.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterstyles.py" />
@@ -10817,7 +11291,7 @@
       <translation>Geprüfte Punkte</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Choose a folder for the products.</source>
       <translation>Wählen Sie einen Ordner für die Ergebnisse.</translation>
     </message>
@@ -10828,8 +11302,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>Choose a survey file or a layer of points, one of both.</source>
-      <translation>Wählen Sie eine Vermessungsdatei oder einen Layer mit Punkten, eines von beiden.</translation>
+      <source>Choose a survey file or a layer of points, one of both, or the folder of a job.</source>
+      <translation>Wählen Sie eine Vermessungsdatei oder einen Layer mit Punkten, eines von beiden, oder den Ordner eines Auftrags.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/deskform.py" />
@@ -10837,7 +11311,7 @@
       <translation>KBS aus einer Liste wählen</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Choose the survey file.</source>
       <translation>Wählen Sie die Vermessungsdatei.</translation>
     </message>
@@ -10909,7 +11383,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Columns (empty: as recognised)</source>
       <translation>Spalten (leer: wie erkannt)</translation>
     </message>
@@ -10950,6 +11423,11 @@
       <translation>Kommentarzeilen beginnen mit</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/steps.py" />
+      <source>Compare later visits</source>
+      <translation>Folgemessungen vergleichen</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/waterchange.py" />
       <source>Compares ponds, catchments and paths on the ground and on a design.</source>
       <translation>Vergleicht Tümpel, Einzugsgebiete und Wege im Gelände und in einer Planung.</translation>
@@ -10976,6 +11454,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <location filename="../plugin/processing/planlayers.py" />
       <source>Contour labels</source>
       <translation>Beschriftungen der Höhenlinien</translation>
@@ -10984,6 +11463,7 @@
       <location filename="../plugin/processing/contours.py" />
       <location filename="../plugin/processing/contoursheet.py" />
       <location filename="../plugin/processing/handoverfiles.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <location filename="../plugin/processing/planlayers.py" />
       <source>Contours</source>
       <translation>Höhenlinien</translation>
@@ -11140,17 +11620,17 @@
       <translation>Abtrag und Auftrag gleichen sich aus, wenn die Planung um {shift:+.3f} ± {half:.3f} m verschoben wird (95 %).</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Cut and fill from it to the survey. Give a design or an earlier surface.</source>
       <translation>Abtrag und Auftrag von ihr zur Vermessung. Geben Sie eine Planung oder eine frühere Oberfläche an.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Cut and fill from the survey to it.</source>
       <translation>Abtrag und Auftrag von der Vermessung zu ihr.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Cut and fill of level pads, with slopes to the ground.</source>
       <translation>Abtrag und Auftrag ebener Plana, mit Böschungen zum Gelände.</translation>
     </message>
@@ -11263,8 +11743,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>Delimited text or a receiver log. It is only read.</source>
-      <translation>Text mit Trennzeichen oder ein Empfängerprotokoll. Es wird nur gelesen.</translation>
+      <source>Delimited text or a receiver log. It is only read. With no file and no layer, the job in the folder below goes on with its own choices.</source>
+      <translation>Text mit Trennzeichen oder ein Empfängerprotokoll. Es wird nur gelesen. Ohne Datei und ohne Layer geht der Auftrag im Ordner unten mit seiner eigenen Auswahl weiter.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -11333,8 +11813,8 @@
       <translation>Sollhöhe minus vorhandene Höhe in den Zellmitten, in der Einheit des KBS; Auftrag über 0.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/reportquestions.py" />
       <location filename="../plugin/processing/setoutoptions.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Design surface (2DM mesh)</source>
       <translation>Planungsoberfläche (2DM-Mesh)</translation>
     </message>
@@ -11431,6 +11911,11 @@
       <translation>Unsicherheit des Geländes zwischen den Punkten</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Doubt of the height offset (m, 1 sigma)</source>
+      <translation>Unsicherheit des Höhenversatzes (m, 1 Sigma)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/waterstyles.py" />
       <source>Drained to</source>
       <translation>Abgelaufen nach</translation>
@@ -11506,11 +11991,6 @@
       <translation>Zeichnet Höhenlinien genau auf den Dreiecken einer Oberfläche.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Drift shared by neighbouring points (m, 1 sigma)</source>
-      <translation>Gemeinsame Drift benachbarter Punkte (m, 1 Sigma)</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/waterstyles.py" />
       <source>Drop (m)</source>
       <translation>Fallhöhe (m)</translation>
@@ -11524,6 +12004,11 @@
       <location filename="../plugin/processing/accuracystatement.py" />
       <source>Each check point with the height of the surface there; off_m is surface less check.</source>
       <translation>Jeder Kontrollpunkt mit der Höhe der Oberfläche dort; off_m ist Oberfläche minus Kontrolle.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>Each is read, checked and made a surface by itself and compared with the ground before it. It is not in the surface of the job until you say so below.</source>
+      <translation>Jede wird für sich gelesen, geprüft, zu einer Oberfläche gemacht und mit dem Gelände davor verglichen. In der Oberfläche des Auftrags ist sie erst, wenn Sie es unten sagen.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildfaces.py" />
@@ -11551,7 +12036,7 @@
       <translation>Jedes Dreieck als Polygon mit seiner Neigung (%) und Grundrissfläche (m²).</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Earlier surface (2DM mesh)</source>
       <translation>Frühere Oberfläche (2DM-Mesh)</translation>
     </message>
@@ -11657,6 +12142,16 @@
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Empty: as many as tell the noise of the survey to 15 %, at most five.</source>
       <translation>Leer: so viele, dass das Rauschen der Vermessung auf 15 % bestimmt ist, höchstens fünf.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Empty: as the file .noise.json beside its mesh says; where there is none 0.</source>
+      <translation>Leer: wie die Datei .noise.json neben ihrem Mesh sagt; wo es keine gibt, 0.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/contours.py" />
+      <source>Empty: by the noise of a height, as the survey tells it in the file .noise.json beside the mesh; where there is none by 0.015 m. In metres whatever the CRS.</source>
+      <translation>Leer: nach dem Rauschen einer Höhe, wie die Vermessung es in der Datei .noise.json neben dem Mesh sagt; wo es keine gibt, um 0.015 m. In Metern, gleich welches KBS.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volume.py" />
@@ -11919,6 +12414,16 @@
       <translation>Dateien jeder Größe; die in einem ZIP sind vorher zu entpacken.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>Files of later visits</source>
+      <translation>Dateien von Folgemessungen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/deskform.py" />
+      <source>Files of the site as it was another day. Each is compared with the ground before it; in “Compare later visits” you say where its ground counts.</source>
+      <translation>Dateien des Geländes, wie es an einem anderen Tag war. Jede wird mit dem Gelände davor verglichen; unter „Folgemessungen vergleichen“ sagen Sie, wo ihr Gelände gilt.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/handoverfiles.py" />
       <location filename="../plugin/processing/surveyreport.py" />
       <source>Files written</source>
@@ -12020,8 +12525,14 @@
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Findings of the checks</source>
       <translation>Befunde der Prüfungen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/joblayers.py" />
+      <source>Findings on the surface</source>
+      <translation>Befunde auf der Oberfläche</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -12096,7 +12607,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
-      <location filename="../plugin/processing/fitcontrol.py" />
       <source>Fit</source>
       <translation>Einpassung</translation>
     </message>
@@ -12203,8 +12713,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>For the contour interval: what “Check the survey” found. Empty: what the receiver claims, which may be less than there is.</source>
-      <translation>Für den Höhenlinienabstand: was „Vermessung prüfen“ gefunden hat. Leer: was der Empfänger angibt, und das kann weniger sein, als da ist.</translation>
+      <source>For the contour interval. Empty: as the survey tells in the file .noise.json beside the mesh; where there is none what the receiver claims, which may be less than there is.</source>
+      <translation>Für den Höhenlinienabstand. Leer: wie die Vermessung in der Datei .noise.json neben dem Mesh sagt; wo es keine gibt, was der Empfänger angibt, und das kann weniger sein, als da ist.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
@@ -12503,7 +13013,7 @@
       <translation>Gelände, dessen Wasser anderswohin fließt (m²)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Gullies and the like, where water leaves the surface.</source>
       <translation>Straßenabläufe und Ähnliches, wo Wasser die Oberfläche verlässt.</translation>
     </message>
@@ -12597,7 +13107,7 @@
       <translation>Höhe des Geoids über dem Ellipsoid: Ellipsoidische Höhe minus sie ist die orthometrische.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Height of the pads (a number, or balance)</source>
       <translation>Höhe der Plana (eine Zahl oder balance)</translation>
     </message>
@@ -12610,11 +13120,6 @@
       <location filename="../plugin/processing/roadlayers.py" />
       <source>Height of the surface ({unit})</source>
       <translation>Höhe der Oberfläche ({unit})</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Height offset between both (m, 1 sigma)</source>
-      <translation>Höhenversatz zwischen beiden (m, 1 Sigma)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumenumbers.py" />
@@ -12647,11 +13152,6 @@
       <translation>Höhen und Neigungen an Punkten</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
-      <source>Heights are</source>
-      <translation>Höhen sind</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>Heights between the points</source>
       <translation>Höhen zwischen den Punkten</translation>
@@ -12677,11 +13177,6 @@
       <location filename="../plugin/processing/importoptions.py" />
       <source>Heights shifted from a line on (line:metres)</source>
       <translation>Ab einer Zeile verschobene Höhen (Zeile:Meter)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/roadinput.py" />
-      <source>Heights wander by this within a minute or two, so passes side by side differ by it. It hardly matters for a grade along the line, but it tilts a crossfall. 0 if every height has an error of its own.</source>
-      <translation>Höhen wandern innerhalb von ein, zwei Minuten um diesen Betrag, sodass benachbarte Bahnen um ihn abweichen. Für eine Längsneigung ist das kaum von Belang, eine Querneigung aber verkippt es. 0, wenn jede Höhe einen eigenen Fehler hat.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
@@ -12740,6 +13235,11 @@
       <translation>Wie hoch ein Planum oder Streifen liegen muss, damit der Abtrag den Auftrag ergibt, und wie sicher das ist.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>How much higher it lies where nothing changed; this is taken off. Empty: found from the ground that did not change.</source>
+      <translation>Um wie viel sie dort höher liegt, wo sich nichts geändert hat; das wird abgezogen. Leer: aus dem unveränderten Gelände ermittelt.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>How much the ground bends: our own choice of values, no standard.</source>
       <translation>Wie stark sich das Gelände krümmt: eigene Wahl der Werte, aus keinem Standard.</translation>
@@ -12751,8 +13251,24 @@
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>How sure it is that both have the same height datum, or the offset given: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part. An offset that was found from unchanged ground brings its own doubt in place of this.</source>
-      <translation>Wie sicher es ist, dass beide denselben Höhenbezug haben, oder der angegebene Versatz: andere Basisstation, anderes Geoid, anderer Stab. Er verschiebt das Volumen um sich selbst mal die Fläche und ist meist der größte Anteil. Ein Versatz, der aus unverändertem Gelände bestimmt wurde, bringt stattdessen seine eigene Unsicherheit mit.</translation>
+      <source>How sure it is that the survey and what it is compared with have the same height datum, or the offset given: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part. An offset that was found from unchanged ground brings its own doubt in place of this. Nothing beside a mesh tells it.</source>
+      <translation>Wie sicher es ist, dass die Vermessung und das, womit sie verglichen wird, denselben Höhenbezug haben, oder der angegebene Versatz: andere Basisstation, anderes Geoid, anderer Stab. Er verschiebt das Volumen um sich selbst mal die Fläche und ist meist der größte Anteil. Ein Versatz, der aus unverändertem Gelände bestimmt wurde, bringt stattdessen seine eigene Unsicherheit mit. Nichts neben einem Mesh sagt es.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/jobchoices.py" />
+      <source>How the survey is fitted to control</source>
+      <translation>Wie die Vermessung in die Passpunkte eingepasst wird</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>How well the heights repeat is kept in {file} beside the mesh: {sigma:.0f} mm new at every point and {drift:.0f} mm of drift.</source>
+      <translation>Wie gut sich die Höhen wiederholen, steht in {file} neben dem Mesh: {sigma:.0f} mm neu an jedem Punkt und {drift:.0f} mm Drift.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>How well the heights repeat is not known, and not kept beside the mesh: for that the points must have been checked (“Check the survey”), and passes must cross or meet.</source>
+      <translation>Wie gut sich die Höhen wiederholen, ist nicht bekannt und wird nicht neben dem Mesh aufbewahrt: Dafür müssen die Punkte geprüft sein („Vermessung prüfen“), und Bahnen müssen sich kreuzen oder treffen.</translation>
     </message>
     <message>
       <location filename="../plugin/hummock.py" />
@@ -12902,7 +13418,7 @@
       <translation>Zähllinie einer Senke</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Inlets</source>
       <translation>Einläufe</translation>
     </message>
@@ -12972,6 +13488,11 @@
       <translation>Sein Name; darf leer sein, wenn die Datei einen Satz enthält.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>Its points are taken in, and earlier points that differ from it by more than noise are kept out. Without it, and without polygons below, its ground counts nowhere.</source>
+      <translation>Ihre Punkte werden aufgenommen, und frühere Punkte, die von ihr um mehr als das Rauschen abweichen, bleiben außen vor. Ohne dies und ohne Polygone unten gilt ihr Gelände nirgends.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/roadlayers.py" />
       <source>Its standard deviation</source>
       <translation>Standardabweichung davon</translation>
@@ -13036,6 +13557,11 @@
       <location filename="../plugin/processing/roadlayers.py" />
       <source>Kind: grade, crest or sag</source>
       <translation>Art: Längsneigung (grade), Kuppe (crest) oder Wanne (sag)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>Known height offset of the last visit (m)</source>
+      <translation>Bekannter Höhenversatz der letzten Messung (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadlayers.py" />
@@ -13117,6 +13643,11 @@
       <location filename="../plugin/processing/contoursheet.py" />
       <source>Largest shift of a line (m)</source>
       <translation>Größte Verschiebung einer Linie (m)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/deskform.py" />
+      <source>Later visits</source>
+      <translation>Folgemessungen</translation>
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
@@ -13308,7 +13839,7 @@
       <translation>Grenzen zwischen den Klassen (%)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Limits of the road (CSV; empty: those that come with Hummock)</source>
       <translation>Grenzwerte der Straße (CSV; leer: die mit Hummock gelieferten)</translation>
     </message>
@@ -13323,7 +13854,7 @@
       <translation>Linie für Querprofile (Prüfung mit anderen Verfahren)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Line of a road</source>
       <translation>Linie einer Straße</translation>
     </message>
@@ -13372,12 +13903,14 @@
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/coverage.py" />
       <location filename="../plugin/processing/findlines.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Lines of the ground</source>
       <translation>Linien des Geländes</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <location filename="../plugin/processing/plansheet.py" />
       <source>Lines of the surface</source>
       <translation>Linien der Oberfläche</translation>
@@ -13520,14 +14053,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Longest edge at the rim (m; empty: no limit)</source>
       <translation>Längste Kante am Rand (m; leer: keine Grenze)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/steps.py" />
-      <source>Look for gaps</source>
-      <translation>Nach Lücken suchen</translation>
     </message>
     <message>
       <location filename="../plugin/processing/earthmaterials.py" />
@@ -13639,6 +14166,11 @@
       <location filename="../plugin/processing/padinput.py" />
       <source>Metres out for each metre up. What stands depends on the soil: see the cautions.</source>
       <translation>Meter nach außen je Meter nach oben. Was steht, hängt vom Boden ab: siehe die Vorbehalte.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/choicesdialog.py" />
+      <source>More</source>
+      <translation>Mehr</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -13776,14 +14308,19 @@
       <translation>Rauschen von Punkt zu Punkt {white:.1f} mm; kein Ort wurde zweimal aufgesucht, um mehr zu sagen.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/waterinput.py" />
-      <source>Noise of a height: standard deviation (m)</source>
-      <translation>Rauschen einer Höhe: Standardabweichung (m)</translation>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Noise of a height (m, 1 sigma)</source>
+      <translation>Rauschen einer Höhe (m, 1 Sigma)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Noise of a surveyed height (m, 1 sigma; empty: its survey's)</source>
-      <translation>Rauschen einer gemessenen Höhe (m, 1 Sigma; leer: das ihrer Vermessung)</translation>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Noise of a height (m, 1 sigma; empty: as the survey tells)</source>
+      <translation>Rauschen einer Höhe (m, 1 Sigma; leer: wie die Vermessung sagt)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Noise of a height, found in the survey (m, 1 sigma)</source>
+      <translation>Rauschen einer Höhe, in der Vermessung gefunden (m, 1 Sigma)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -13972,6 +14509,11 @@
       <translation>Einer Einpassung mit vier Parametern. Eine Ebene nimmt eine Neigung des Geoids über dem Gelände auf.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/jobchoices.py" />
+      <source>Of a survey to the control points above. Seven parameters also tilt the survey.</source>
+      <translation>Einer Vermessung auf die Passpunkte oben. Sieben Parameter neigen die Vermessung auch.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/readlandxml.py" />
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>Of coordinates and heights.</source>
@@ -13979,13 +14521,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
-      <source>Of coordinates, heights and stations in the table, and of the lengths given here.</source>
-      <translation>Von Koordinaten, Höhen und Stationen in der Tabelle und der hier angegebenen Längen.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/crosssections.py" />
-      <source>Of each of its points by itself: 0 for a design, more for a second survey.</source>
-      <translation>Von jedem ihrer Punkte für sich: 0 für eine Planung, mehr für eine zweite Vermessung.</translation>
+      <source>Of coordinates, heights and stations in the table, and of the lengths given here. Empty: that of the CRS.</source>
+      <translation>Von Koordinaten, Höhen und Stationen in der Tabelle und der hier angegebenen Längen. Leer: die des KBS.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
@@ -13993,19 +14530,19 @@
       <translation>Von Ostwert, Nordwert und Höhe, wie sie im Layer stehen.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/roadinput.py" />
-      <source>Of it the part that drifts (m)</source>
-      <translation>Davon der driftende Anteil (m)</translation>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Of it drift (m, 1 sigma; empty: as the survey tells)</source>
+      <translation>Davon Drift (m, 1 Sigma; leer: wie die Vermessung sagt)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Of it drift (m; second surface)</source>
+      <translation>Davon Drift (m; zweite Oberfläche)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Of its easting, northing and height.</source>
       <translation>Von Ostwert, Nordwert und Höhe darin.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/roadinput.py" />
-      <source>Of one surveyed height, its drift included. “Check the survey” finds it; 15 mm is usual for RTK (common practice, no source).</source>
-      <translation>Einer gemessenen Höhe, einschließlich Drift. „Vermessung prüfen“ findet es; 15 mm sind bei RTK üblich (gängige Praxis, keine Quelle).</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
@@ -14024,8 +14561,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/peakflow.py" />
-      <source>Of the intensity and of the results. Nothing is rounded between them.</source>
-      <translation>Der Intensität und der Ergebnisse. Dazwischen wird nichts gerundet.</translation>
+      <source>Of the intensity and of the results. Nothing is rounded between them. Empty: the first, or the second where the CRS is in feet.</source>
+      <translation>Der Intensität und der Ergebnisse. Dazwischen wird nichts gerundet. Leer: die erste, oder die zweite, wo das KBS in Fuß ist.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumetoplane.py" />
@@ -14054,8 +14591,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
-      <source>Of what is given and shown here. Coordinates of layers stay in the unit of the CRS.</source>
-      <translation>Dessen, was hier angegeben und gezeigt wird. Koordinaten von Layern bleiben in der Einheit des KBS.</translation>
+      <source>Of what is given and shown here. Empty: that of the CRS, in which coordinates of layers always are.</source>
+      <translation>Dessen, was hier angegeben und gezeigt wird. Leer: die des KBS, in der Koordinaten von Layern immer sind.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterstyles.py" />
@@ -14175,7 +14712,7 @@
       <translation>Offen: {question}.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskwidgets.py" />
       <source>Opens its dialog; what you run there becomes a step of the job.</source>
       <translation>Öffnet den Dialog; was Sie dort ausführen, wird ein Schritt des Auftrags.</translation>
     </message>
@@ -14272,7 +14809,7 @@
       <translation>Plana (Polygone)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Pads to be graded</source>
       <translation>Anzulegende Plana</translation>
     </message>
@@ -14303,7 +14840,12 @@
       <translation>Flurstücke</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/gui/deskform.py" />
+      <source>Parcels for the plan</source>
+      <translation>Flurstücke für den Lageplan</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Parcels or phases whose volumes are told apart; the field name names them.</source>
       <translation>Flurstücke oder Bauabschnitte, deren Volumen getrennt ausgewiesen werden; das Feld name benennt sie.</translation>
     </message>
@@ -14374,7 +14916,7 @@
       <translation>Wasserwege</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Paths, ponds and catchments.</source>
       <translation>Wege, Tümpel und Einzugsgebiete.</translation>
     </message>
@@ -14452,6 +14994,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Places to walk again</source>
       <translation>Nochmals abzugehende Orte</translation>
     </message>
@@ -14628,11 +15171,6 @@
       <location filename="../plugin/processing/setout.py" />
       <source>Points to set out</source>
       <translation>Abzusteckende Punkte</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>Points to use, flag or reject, by their line.</source>
-      <translation>Zu verwendende, zu markierende oder zu verwerfende Punkte, nach ihrer Zeile.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterstyles.py" />
@@ -14849,7 +15387,7 @@
       <translation>Längsprofil in seiner Ebene</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Profile, sections and grades along it, checked against limits.</source>
       <translation>Längsprofil, Querprofile und Neigungen entlang davon, gegen Grenzwerte geprüft.</translation>
     </message>
@@ -14969,7 +15507,7 @@
       <translation>Gebiete</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Regions of the volumes</source>
       <translation>Gebiete der Volumen</translation>
     </message>
@@ -14981,6 +15519,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Rejected lines</source>
       <translation>Verworfene Zeilen</translation>
     </message>
@@ -15112,12 +15651,8 @@
       <translation>Regeln bringen das Fenster mit, über das ihre Neigung bestimmt wird.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/steprow.py" />
-      <source>Run</source>
-      <translation>Ausführen</translation>
-    </message>
-    <message>
       <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskwidgets.py" />
       <source>Run everything</source>
       <translation>Alles ausführen</translation>
     </message>
@@ -15173,7 +15708,7 @@
       <translation>Beispielstrecke im Gelände (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Say the CRS of the survey, such as EPSG:25832.</source>
       <translation>Geben Sie das KBS der Vermessung an, etwa EPSG:25832.</translation>
     </message>
@@ -15405,11 +15940,6 @@
       <translation>Auftragsböschungen, 1 : n</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Slow errors of the receiver that points recorded near each other have in common.</source>
-      <translation>Langsame Fehler des Empfängers, die nahe beieinander aufgezeichnete Punkte gemeinsam haben.</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/flatareas.py" />
       <source>Smaller areas are left out.</source>
       <translation>Kleinere Flächen bleiben weg.</translation>
@@ -15441,8 +15971,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/surfaceraster.py" />
-      <source>Smooth heights are for drawing only: they are up to {largest:.3f} m off the surface, most at E {easting:.3f} N {northing:.3f} (m).</source>
-      <translation>Glatte Höhen dienen nur der Darstellung: Sie weichen bis zu {largest:.3f} m von der Oberfläche ab, am meisten bei E {easting:.3f} N {northing:.3f} (m).</translation>
+      <source>Smooth heights are for drawing only: they are up to {largest:.3f} m off the surface, most at E {easting:.3f} N {northing:.3f}.</source>
+      <translation>Glatte Höhen dienen nur der Darstellung: Sie weichen bis zu {largest:.3f} m von der Oberfläche ab, am meisten bei E {easting:.3f} N {northing:.3f}.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
@@ -15533,6 +16063,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <location filename="../plugin/processing/planlayers.py" />
       <source>Spot heights</source>
       <translation>Höhenpunkte</translation>
@@ -15549,15 +16080,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
-      <location filename="../plugin/processing/roadinput.py" />
       <source>Standard deviation of a height (m)</source>
       <translation>Standardabweichung einer Höhe (m)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/checksurvey.py" />
-      <location filename="../plugin/processing/coverage.py" />
-      <source>Standard deviation of a height, found in the survey (m)</source>
-      <translation>Standardabweichung einer Höhe, in der Vermessung gefunden (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
@@ -15570,19 +16094,14 @@
       <translation>Standardabweichung einer Lagekoordinate (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/setoutoptions.py" />
-      <source>Standard deviation of a surveyed height (m)</source>
-      <translation>Standardabweichung einer gemessenen Höhe (m)</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/setoutlayer.py" />
       <source>Standard deviation of it (unit of the CRS)</source>
       <translation>Standardabweichung davon (Einheit des KBS)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/walkingplan.py" />
-      <source>Standard deviation of one height of the rover (m)</source>
-      <translation>Standardabweichung einer Höhe des Rovers (m)</translation>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Standard deviation of one surveyed height, drift included. Empty: as the survey tells in the file .noise.json beside the mesh; where there is none 0.015 m, usual for RTK in the open (common practice, no source). The log says which was taken.</source>
+      <translation>Standardabweichung einer gemessenen Höhe, einschließlich Drift. Leer: wie die Vermessung in der Datei .noise.json neben dem Mesh sagt; wo es keine gibt, 0.015 m, üblich für RTK im Freien (gängige Praxis, keine Quelle). Das Protokoll sagt, welche genommen wurde.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
@@ -15600,19 +16119,9 @@
       <translation>Standardabweichung der Längsneigung (%)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Standard deviation of the height of one point of the existing surface, as repeated points or check points tell it. Left empty, it and the drift are what the survey itself measured, if the file .noise.json that “Report of the survey” writes is beside the mesh; else 0.015.</source>
-      <translation>Standardabweichung der Höhe eines Punkts der vorhandenen Oberfläche, wie wiederholte Punkte oder Kontrollpunkte sie zeigen. Leer: Sie und die Drift sind, was die Vermessung selbst gemessen hat, wenn die Datei .noise.json, die „Bericht der Vermessung“ schreibt, neben dem Mesh liegt; sonst 0.015.</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/verticalcurves.py" />
       <source>Standard deviation of the residuals, robust (m)</source>
       <translation>Standardabweichung der Restabweichungen, robust (m)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/crosssections.py" />
-      <source>Standard deviation of the second surface (m)</source>
-      <translation>Standardabweichung der zweiten Oberfläche (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -15871,6 +16380,7 @@
       <translation>Kuppen, Tiefpunkte und Sättel mit Höhe und Prominenz, auf der Oberfläche wie gemessen.</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/jobmap.py" />
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/drapelines.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
@@ -15987,6 +16497,11 @@
       <translation>Vermessungsdateien (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log *.gpx *.kml *.kmz *.geojson *.json *.gpkg *.shp *.xlsx *.ods *.zip *.gz);;Alle Dateien (*)</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/jobtask.py" />
+      <source>Survey job {name}</source>
+      <translation>Vermessungsauftrag {name}</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/exportlandxml.py" />
       <location filename="../plugin/processing/handoverfiles.py" />
       <source>Survey or control points.</source>
@@ -16002,6 +16517,7 @@
       <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/importpoints.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Survey points</source>
       <translation>Vermessungspunkte</translation>
     </message>
@@ -16059,14 +16575,14 @@
       <translation>Tabellen (*.csv *.txt);;Alle Dateien (*)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Tell where the water runs</source>
       <translation>Zeigen, wohin das Wasser läuft</translation>
     </message>
     <message>
       <location filename="../plugin/gui/steps.py" />
-      <source>Test the accuracy</source>
-      <translation>Die Genauigkeit prüfen</translation>
+      <source>Test accuracy and look for gaps</source>
+      <translation>Genauigkeit testen und nach Lücken suchen</translation>
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
@@ -16130,8 +16646,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <source>The difference in height between two neighbouring contours.</source>
-      <translation>Der Höhenunterschied zwischen zwei benachbarten Höhenlinien.</translation>
+      <source>The difference in height between two neighbouring contours. Empty: 0.25 m, or half a foot where heights are in feet.</source>
+      <translation>Der Höhenunterschied zwischen zwei benachbarten Höhenlinien. Leer: 0.25 m, oder ein halber Fuß, wo die Höhen in Fuß sind.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/inspectsurface.py" />
@@ -16142,11 +16658,6 @@
       <location filename="../plugin/processing/buildsurface.py" />
       <source>The distance of the passes is measured from the triangles themselves; with 1.5, bays wider than three passes stay open. For surveys recorded while walking to and fro.</source>
       <translation>Der Bahnabstand wird aus den Dreiecken selbst gemessen; mit 1.5 bleiben Buchten offen, die breiter als drei Bahnen sind. Für Vermessungen, die beim Hin- und Hergehen aufgezeichnet wurden.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/contours.py" />
-      <source>The doubt of the heights, such as 0.015 for a fixed RTK solution. In metres.</source>
-      <translation>Die Unsicherheit der Höhen, etwa 0.015 für eine fixierte RTK-Lösung. In Metern.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
@@ -16189,9 +16700,29 @@
       <translation>Äquidistanz, Fehler oder Abstand, in der Einheit unten.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>The job in this folder goes on with its own choices: leave out {names}, or choose the survey file.</source>
+      <translation>Der Auftrag in diesem Ordner geht mit seiner eigenen Auswahl weiter: Lassen Sie {names} weg, oder wählen Sie die Vermessungsdatei.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>The last visit counts wherever it was walked</source>
+      <translation>Die letzte Messung gilt überall, wo sie begangen wurde</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>The last visit counts within these polygons</source>
+      <translation>Die letzte Messung gilt innerhalb dieser Polygone</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>The layer of that name from “Build the surface”, with the columns kind and label.</source>
       <translation>Der gleichnamige Layer aus „Oberfläche bilden“, mit den Spalten kind und label.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>The layer {layer} has edits that are not saved: save or drop them first.</source>
+      <translation>Der Layer {layer} hat Änderungen, die nicht gespeichert sind: Speichern oder verwerfen Sie sie zuerst.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
@@ -16210,8 +16741,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <source>The levels of the contours are whole multiples in this unit.</source>
-      <translation>Die Höhen der Höhenlinien sind ganze Vielfache in dieser Einheit.</translation>
+      <source>The levels of the contours are whole multiples in this unit. Empty: the unit of the heights of the CRS.</source>
+      <translation>Die Höhen der Höhenlinien sind ganze Vielfache in dieser Einheit. Leer: die Einheit der Höhen des KBS.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/slopemap.py" />
@@ -16259,8 +16790,12 @@
       <translation>Der Speicher dieses Rechners reicht nicht; nehmen Sie weniger Punkte auf einmal.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/thinsurface.py" />
+      <source>The mesh file; its CRS is written beside it as .prj, the noise of its survey as .noise.json.</source>
+      <translation>Die Mesh-Datei; ihr KBS wird daneben als .prj geschrieben, das Rauschen ihrer Vermessung als .noise.json.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
       <source>The mesh file; its CRS is written beside it as .prj.</source>
       <translation>Die Mesh-Datei; ihr KBS wird daneben als .prj geschrieben.</translation>
     </message>
@@ -16300,6 +16835,11 @@
       <translation>Die lange Seite des Papiers senkrecht.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>The part of the noise that wanders within a minute or two, so that points recorded near each other share it: it hardly matters for a grade along a line, but tilts a crossfall and moves a volume. Empty: as the file .noise.json beside the mesh says; where there is none 0.007 m. 0 if every height has an error of its own.</source>
+      <translation>Der Teil des Rauschens, der innerhalb von ein, zwei Minuten wandert, sodass nahe beieinander aufgezeichnete Punkte ihn gemeinsam haben: Für eine Längsneigung ist das kaum von Belang, eine Querneigung aber verkippt es, und ein Volumen verschiebt es. Leer: wie die Datei .noise.json neben dem Mesh sagt; wo es keine gibt, 0.007 m. 0, wenn jede Höhe einen eigenen Fehler hat.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>The place that keeps its coordinates. From ground to grid it has to be given.</source>
       <translation>Der Ort, der seine Koordinaten behält. Vom Gelände zum Gitter ist er anzugeben.</translation>
@@ -16326,8 +16866,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
-      <source>The points that the surface was built from. Their times tell which drift together, their field sigma_v takes the place of the standard deviation above. Without them each strip of 1 m along the line counts as a pass of its own, which is cautious.</source>
-      <translation>Die Punkte, aus denen die Oberfläche gebildet wurde. Ihre Zeiten sagen, welche zusammen driften; ihr Feld sigma_v ersetzt die Standardabweichung oben. Ohne sie zählt jeder Streifen von 1 m entlang der Linie als eigene Bahn, was vorsichtig ist.</translation>
+      <source>The points that the surface was built from. Their times tell which drift together, their field sigma_v takes the place of the noise above. Without them the times are those that the file .noise.json beside the mesh holds; where it holds none each strip of 1 m along the line counts as a pass of its own, which is cautious.</source>
+      <translation>Die Punkte, aus denen die Oberfläche gebildet wurde. Ihre Zeiten sagen, welche zusammen driften; ihr Feld sigma_v ersetzt das Rauschen oben. Ohne sie gelten die Zeiten, die die Datei .noise.json neben dem Mesh enthält; wo sie keine enthält, zählt jeder Streifen von 1 m entlang der Linie als eigene Bahn, was vorsichtig ist.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
@@ -16370,14 +16910,14 @@
       <translation>Der Rover gleicht die Neigung aus</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>The same of the second surface (m)</source>
-      <translation>Dasselbe für die zweite Oberfläche (m)</translation>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>The same inside the polygons alone; elsewhere the ground before it stays.</source>
+      <translation>Dasselbe nur innerhalb der Polygone; anderswo bleibt das Gelände davor.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>The same of the second surface (m; 0: a design; empty: its survey's)</source>
-      <translation>Dasselbe für die zweite Oberfläche (m; 0: eine Planung; leer: das ihrer Vermessung)</translation>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>The same of the second surface (m; 0: a design; empty: as its survey tells)</source>
+      <translation>Dasselbe für die zweite Oberfläche (m; 0: eine Planung; leer: wie ihre Vermessung sagt)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -16438,11 +16978,6 @@
       <location filename="../plugin/processing/importpoints.py" />
       <source>The unit in the file. Empty: as its header says or its numbers show, else that of the CRS.</source>
       <translation>Die Einheit in der Datei. Leer: wie ihre Kopfzeile sagt oder ihre Zahlen zeigen, sonst die des KBS.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>The unit in the file. Empty: as its header says, else that of the CRS.</source>
-      <translation>Die Einheit in der Datei. Leer: wie ihre Kopfzeile sagt, sonst die des KBS.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/ponds.py" />
@@ -16706,11 +17241,6 @@
       <translation>Dreiecke, deren Mitte innen liegt, werden ausgelassen. Eine Spalte „edit“ darf stattdessen remove_triangle (das eine darin) oder add_triangle enthalten (nimmt eines zurück, das Umring, Aussparung oder Rand ausließ).</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>Triangles with a longer edge are taken off the rim of the surface.</source>
-      <translation>Dreiecke mit einer längeren Kante werden vom Rand der Oberfläche entfernt.</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>Triangles with a longer edge count as ground that nobody walked.</source>
       <translation>Dreiecke mit einer längeren Kante zählen als Gelände, das niemand begangen hat.</translation>
@@ -16777,7 +17307,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Unit of easting and northing</source>
       <translation>Einheit von Ost- und Nordwert</translation>
     </message>
@@ -16896,8 +17425,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
-      <source>Vertices kept: {kept}, dropped: {dropped}. Largest difference {largest:.4f} m at E {easting:.3f} N {northing:.3f} (m), root mean square {rms:.4f} m; asked for: {tolerance:g} m.</source>
-      <translation>Stützpunkte behalten: {kept}, weggelassen: {dropped}. Größter Unterschied {largest:.4f} m bei E {easting:.3f} N {northing:.3f} (m), quadratisches Mittel {rms:.4f} m; verlangt: {tolerance:g} m.</translation>
+      <source>Vertices kept: {kept}, dropped: {dropped}. Largest difference {largest:.4f} m at E {easting:.3f} N {northing:.3f}, root mean square {rms:.4f} m; asked for: {tolerance:g} m.</source>
+      <translation>Stützpunkte behalten: {kept}, weggelassen: {dropped}. Größter Unterschied {largest:.4f} m bei E {easting:.3f} N {northing:.3f}, quadratisches Mittel {rms:.4f} m; verlangt: {tolerance:g} m.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -17085,6 +17614,11 @@
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>What the data collector shows with the point.</source>
       <translation>Was das Feldgerät beim Punkt zeigt.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>What the fit does to heights</source>
+      <translation>Was die Einpassung mit den Höhen macht</translation>
     </message>
     <message>
       <location filename="../plugin/processing/groundgrid.py" />
@@ -17408,6 +17942,11 @@
       <translation>eine Äquidistanz</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>a design, as nothing tells otherwise</source>
+      <translation>eine Planung, da nichts anderes angegeben ist</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>a grid over its polygons</source>
       <translation>ein Raster über seine Polygone</translation>
@@ -17444,6 +17983,11 @@
       <translation>wie gefunden</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>as given</source>
+      <translation>wie angegeben</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>as in the file (with a geoid separation: orthometric)</source>
       <translation>wie in der Datei (mit Geoidundulation: orthometrisch)</translation>
@@ -17457,6 +18001,11 @@
       <location filename="../plugin/processing/importoptions.py" />
       <source>as the file says</source>
       <translation>wie die Datei sagt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>as {file} tells</source>
+      <translation>wie {file} sagt</translation>
     </message>
     <message>
       <location filename="../plugin/processing/correctbase.py" />
@@ -17474,7 +18023,7 @@
       <translation>Massenausgleich,Abtrag,Auftrag,Höhe,Geländemodellierung,Planum,Streifen,Profil,Überschuss,Schwund,Erdbau</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>balance: the height where cut makes up for fill.</source>
       <translation>balance: die Höhe, bei der Abtrag den Auftrag deckt.</translation>
     </message>
@@ -17581,13 +18130,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>cut over {low} m</source>
-      <translation>Abtrag über {low} m</translation>
+      <source>cut over {low} {unit}</source>
+      <translation>Abtrag über {low} {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>cut {low} to {high} m</source>
-      <translation>Abtrag {low} bis {high} m</translation>
+      <source>cut {low} to {high} {unit}</source>
+      <translation>Abtrag {low} bis {high} {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/gui/roletable.py" />
@@ -17691,23 +18240,18 @@
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>fill over {low} m</source>
-      <translation>Auftrag über {low} m</translation>
+      <source>fill over {low} {unit}</source>
+      <translation>Auftrag über {low} {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>fill {low} to {high} m</source>
-      <translation>Auftrag {low} bis {high} m</translation>
+      <source>fill {low} to {high} {unit}</source>
+      <translation>Auftrag {low} bis {high} {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/tiltoption.py" />
       <source>find out from the heights</source>
       <translation>aus den Höhen ermitteln</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/steprow.py" />
-      <source>first: {steps}</source>
-      <translation>zuerst: {steps}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -17726,6 +18270,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/jobchoices.py" />
       <source>four parameters in plan, heights by themselves</source>
       <translation>vier Parameter in der Lage, Höhen für sich</translation>
     </message>
@@ -17911,6 +18456,11 @@
       <translation>nein</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/jobchoices.py" />
+      <source>no fit: shifted as a whole (base corrected later)</source>
+      <translation>keine Einpassung: als Ganzes verschoben (Basis später berichtigt)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/algorithm.py" />
       <source>no further details</source>
       <translation>keine weiteren Einzelheiten</translation>
@@ -17944,11 +18494,6 @@
     </message>
     <message>
       <location filename="../plugin/gui/steprow.py" />
-      <source>not part of this job</source>
-      <translation>gehört nicht zu diesem Auftrag</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/steprow.py" />
       <source>nothing yet</source>
       <translation>noch nichts</translation>
     </message>
@@ -17979,8 +18524,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
-      <source>over {low} m deep</source>
-      <translation>über {low} m tief</translation>
+      <source>over {low} {unit} deep</source>
+      <translation>über {low} {unit} tief</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -18095,6 +18640,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/jobchoices.py" />
       <source>seven parameters in space</source>
       <translation>sieben Parameter im Raum</translation>
     </message>
@@ -18122,6 +18668,16 @@
       <location filename="../plugin/gui/roletable.py" />
       <source>sigma in plan</source>
       <translation>Sigma in der Lage</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>sigma to the east</source>
+      <translation>Sigma nach Osten</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>sigma to the north</source>
+      <translation>Sigma nach Norden</translation>
     </message>
     <message>
       <location filename="../plugin/processing/slopemap.py" />
@@ -18208,6 +18764,11 @@
       <location filename="../plugin/processing/volumetoplane.py" />
       <source>the plane through three points</source>
       <translation>die Ebene durch drei Punkte</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>the usual value, as nothing tells</source>
+      <translation>der übliche Wert, da nichts angegeben ist</translation>
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
@@ -18351,8 +18912,8 @@
     </message>
     <message>
       <location filename="../plugin/gui/desk.py" />
-      <source>{count} remarks, the first: {first}</source>
-      <translation>{count} Hinweise, der erste: {first}</translation>
+      <source>{count} remarks, the worst first; all are in the report: {first}</source>
+      <translation>{count} Hinweise, die schlimmsten zuerst; alle stehen im Bericht: {first}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -18400,7 +18961,7 @@
       <translation>{file}: Das Raster ist nicht schreibbar ({reason}); wählen Sie eine andere Datei.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>{file}: there is no such file.</source>
       <translation>{file}: Eine solche Datei gibt es nicht.</translation>
     </message>
@@ -18435,11 +18996,6 @@
       <location filename="../plugin/processing/setout.py" />
       <source>{layer}: a grid is laid over polygons; choose a layer of them.</source>
       <translation>{layer}: Ein Raster wird über Polygone gelegt; wählen Sie einen Layer davon.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/drawnsource.py" />
-      <source>{layer}: all heights are 0. If the lines were drawn without heights, switch their use off.</source>
-      <translation>{layer}: Alle Höhen sind 0. Wurden die Linien ohne Höhen gezeichnet, schalten Sie ihre Verwendung aus.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/controlsource.py" />
@@ -18513,6 +19069,11 @@
       <translation>{layer}: Sein KBS ist {crs}, das der Oberfläche {other}; transformieren Sie zuerst den Layer.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/exchangeinput.py" />
+      <source>{layer}: lines of another kind left out: {count}</source>
+      <translation>{layer}: weggelassene Linien anderer Art: {count}</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/pointlayer.py" />
       <source>{layer}: no point has a height; give points with Z values or choose the height field.</source>
       <translation>{layer}: Kein Punkt hat eine Höhe; geben Sie Punkte mit Z-Werten an oder wählen Sie das Höhenfeld.</translation>
@@ -18574,8 +19135,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
-      <source>{low} to {high} m deep</source>
-      <translation>{low} bis {high} m tief</translation>
+      <source>{low} to {high} {unit} deep</source>
+      <translation>{low} bis {high} {unit} tief</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -18616,6 +19177,16 @@
       <location filename="../plugin/gui/desk.py" />
       <source>{step} …</source>
       <translation>{step} …</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>{surface}: heights are {datum}.</source>
+      <translation>{surface}: Höhen sind {datum}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>{surface}: noise of a height {total:.4f} {unit} ({source}), of it drift {drift:.4f} {unit} ({other}).</source>
+      <translation>{surface}: Rauschen einer Höhe {total:.4f} {unit} ({source}), davon Drift {drift:.4f} {unit} ({other}).</translation>
     </message>
     <message>
       <location filename="../plugin/processing/parameters.py" />
@@ -18663,9 +19234,9 @@
       <translation>– (daneben behalten)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/setoutoptions.py" />
-      <source>“Check the survey” finds it; 15 mm is usual for RTK (common practice, no source).</source>
-      <translation>„Vermessung prüfen“ findet es; 15 mm sind für RTK üblich (gängige Praxis, keine Quelle).</translation>
+      <location filename="../plugin/processing/reportquestions.py" />
+      <source>“{name}” counts for nothing without “{other}”: give that too.</source>
+      <translation>„{name}“ gilt nichts ohne „{other}“: Geben Sie auch das an.</translation>
     </message>
   </context>
 </TS>

@@ -39,22 +39,22 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>'{name}' would make the {step} m from point to point {after} m, and another cause leaves them; it is not applied</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>'{name}' would put the point it explains {distance} from the {others} that lie well as they are; it is not applied</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>'{name}' would put the site {distance} from what is known of it; it is not applied</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>'{name}' would put the {count} points it explains {distance} from the {others} that lie well as they are; it is not applied</source>
       <translation type="unfinished" />
     </message>
@@ -75,7 +75,7 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/fit_readings.py" />
-      <source>'{word}' is no way to read control; such are as-read, mirrored, control-exchanged, survey:ft, survey-heights:m, control:ft, control-heights:m, names:A=B, several with + between them.</source>
+      <source>'{word}' is no way to read control; such are as-read, mirrored, control-exchanged, control-prefix, survey:ft, survey-heights:m, survey-depths, control:ft, control-heights:m, names:A=B, several with + between them.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -129,8 +129,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/arguments/parser.py" />
+      <source>--job goes on with a job by the choices in its file, so {other} cannot be given too. To change a choice, give the survey and all choices with --out of the same folder, or change the file; another visit is added with --add.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/job/landmarks.py" />
       <source>--near must be a place such as 51.45N,9.0E, an easting and northing in --crs, or a file of points or GeoJSON whose coordinates can be understood; not '{value}'.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/arguments/water.py" />
+      <source>--rain {rain:g} would be inches an hour, as the survey is in feet, and so much does not fall; say the unit with --rain-unit, in/h or mm/h.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -145,7 +155,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>95 % interval (mm)</source>
+      <source>95 % interval ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -194,7 +204,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>A combined factor of {factor} cannot be right; it is a number close to 1.</source>
       <translation type="unfinished" />
     </message>
@@ -280,7 +290,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
-      <source>A hollow counts as a pond when the noise of the heights, with a standard deviation of {sigma} mm, makes one like it anywhere in the survey with a probability below {chance} %, and it is at least {depth} deep. This takes errors as independent; what neighbours share, as one bad fix over a minute, can make a wider hollow.</source>
+      <source>A hollow counts as a pond when the noise of the heights, with a standard deviation of {sigma}, makes one like it anywhere in the survey with a probability below {chance} %, and it is at least {depth} deep. This takes errors as independent; what neighbours share, as one bad fix over a minute, can make a wider hollow.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -291,11 +301,6 @@
     <message>
       <location filename="../plugin/core/surface/line_heights.py" />
       <source>A line has the height 0 at some of its vertices, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. That makes pits or spikes. If 0 means that nobody measured a height there, leave it empty.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/core/surface/build.py" />
-      <source>A line runs through a survey point at another height; the point keeps its own. Difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -802,6 +807,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Changed</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/handover/setout_table.py" />
       <source>Check on the control points before, during and after the work; set nothing out while they are off by more than the job's tolerance.</source>
       <translation type="unfinished" />
@@ -838,7 +848,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Claimed (mm)</source>
+      <source>Claimed ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -862,13 +872,18 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Combined factor {combined} at easting {easting} m, northing {northing} m: projection scale factor {projection} x height factor {height} (ellipsoidal height {h} m, {h_origin}; mean radius of curvature {radius} m).</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Combined factor {combined}, as given by the user.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Common ground</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1017,6 +1032,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Cut</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_sections.py" />
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>Cut ({unit})</source>
@@ -1079,12 +1099,12 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Depth (mm)</source>
+      <source>Depth ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>Depth of cut (orange) and fill (purple), drawn from a grid of {cell} m. Numbers come from the triangles.</source>
+      <source>Depth of cut (orange) and fill (purple), drawn from a grid of {cell}. Numbers come from the triangles.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1115,7 +1135,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>Differences of height (mm)</source>
+      <source>Differences of height ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1135,7 +1155,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Dots and intervals: the standard deviation of a height found for each of {shown} runs, from {low} to {high} mm, beside what the receiver claims; {off} claims lie outside the interval of their run.</source>
+      <source>Dots and intervals: the standard deviation of a height found for each of {shown} runs, from {low} to {high} {unit}, beside what the receiver claims; {off} claims lie outside the interval of their run.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1157,6 +1177,11 @@
       <location filename="../plugin/core/report/water_change_sections.py" />
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Drains to</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Drawn     {breaklines} breaklines, {boundaries} boundary rings, {voids} voids, from {files}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1186,7 +1211,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
-      <source>East, mm</source>
+      <source>East ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1303,7 +1328,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_place.py" />
       <source>Ellipsoidal heights are wanted, but {crs} counts heights from another level; give a CRS without heights.</source>
       <translation type="unfinished" />
     </message>
@@ -1354,12 +1379,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
-      <source>Field codes were not read: the surface has no lines to hold to.</source>
+      <source>Field codes were not read: no lines come from them.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/visits.py" />
       <source>File</source>
       <translation type="unfinished" />
     </message>
@@ -1381,6 +1407,11 @@
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Files handed over</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Fill</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1456,7 +1487,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Found (mm)</source>
+      <source>Found ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1511,12 +1542,12 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/operations.py" />
-      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres. Accept it by its name if that will do: '{name}'.</source>
+      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres. If that will do, accept it by its name: {typed}.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/georeference/operations.py" />
-      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres: '{best}' needs {grids}, not installed here. Install the file, or accept the ballpark operation by its name: '{name}'.</source>
+      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres: '{best}' needs {grids}, not installed here. Install the file, or accept the ballpark operation by its name: {typed}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1526,7 +1557,7 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/operations.py" />
-      <source>From {source} to {target} the best operation needs {grids}, not installed here: '{best}' (accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used (accuracy {accuracy}): '{name}'.</source>
+      <source>From {source} to {target} the best operation needs {grids}, not installed here: '{best}' (accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used (accuracy {accuracy}): {typed}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1563,7 +1594,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Grades and vertical curves fitted; residuals {spread} mm (robust), at most {worst} mm</source>
+      <source>Grades and vertical curves fitted; residuals {spread} (robust), at most {worst}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1587,7 +1618,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Grid coordinates changed to ground: distances from the origin (easting {easting} m, northing {northing} m) divided by the combined factor, then {shift_e} m added to the eastings and {shift_n} m to the northings. Heights are untouched.</source>
       <translation type="unfinished" />
     </message>
@@ -1597,7 +1628,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Ground coordinates changed to grid: {shift_e} m taken from the eastings and {shift_n} m from the northings, then distances from the origin (easting {easting} m, northing {northing} m) multiplied by the combined factor. Heights are untouched.</source>
       <translation type="unfinished" />
     </message>
@@ -1635,6 +1666,7 @@
       <location filename="../plugin/core/report/accuracy_page.py" />
       <location filename="../plugin/core/report/figures.py" />
       <location filename="../plugin/core/report/grading_figures.py" />
+      <location filename="../plugin/core/report/input_sections.py" />
       <location filename="../plugin/core/report/pass_figures.py" />
       <location filename="../plugin/core/report/road_figures.py" />
       <source>Height ({unit})</source>
@@ -1652,7 +1684,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>Height of the surface less that of the check point, in millimetres; those outside have no figure.</source>
+      <source>Height of the surface less that of the check point, in {unit}; those outside have no figure.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1663,11 +1695,6 @@
     <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Height over distance along the pass: {shown} of {count} places with flagged or rejected points, each kind before a second of its kind, the longest first.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/core/report/input_sections.py" />
-      <source>Height, mm</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1748,6 +1775,11 @@
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Here water stays in every pit, those of noise too.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Higher than before by</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1882,12 +1914,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>Its own sigma (mm)</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/core/report/road_sections.py" />
-      <source>K (m/%)</source>
+      <source>Its own sigma ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1925,6 +1952,11 @@
     <message>
       <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Larger by ({unit}²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Later visits</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2051,7 +2083,27 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
+      <source>Lines drawn by hand</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>Lines drawn by hand and edits of the surface count also where the ground of a later visit does; take away those that it has overtaken.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
       <source>Lines from field codes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Lines from field codes and by hand</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Lines of the field codes go before those drawn by hand, these before lines that the points show. Places where a drawn line meets another line or a survey point at another height: {count}; see “Surface”.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2064,7 +2116,12 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>Lines run through {count} survey points at other heights; the points keep theirs. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
+      <source>Lines run through or end on a survey point at another height; the point keeps its own. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>Lines run through or end on {count} survey points at other heights; the points keep theirs. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2273,6 +2330,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>Names of control points are written otherwise in the survey, and taken for the same: {names}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>Neither exchanged columns nor another unit, zone or false origin brings them there; check the CRS.</source>
       <translation type="unfinished" />
@@ -2411,7 +2473,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
-      <source>North, mm</source>
+      <source>North ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2525,7 +2587,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/point_sections.py" />
-      <source>Of the flagged points {count} are left out of the surface: stretches of 5 m or more that at least two passes meet, along at least half of them, which all say that they are off, by more than their doubt. All other flagged points are in the surface. Whoever knows the site puts these stretches back with --keep-flagged, or single points by the status used; else they are places to walk again.</source>
+      <source>Of the flagged points {count} are left out of the surface: stretches of {length} or more that at least two passes meet, along at least half of them, which all say that they are off, by more than their doubt. All other flagged points are in the surface. Whoever knows the site puts these stretches back with --keep-flagged, or single points by the status used; else they are places to walk again.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2549,7 +2611,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>On the user's word one of {total} points was read otherwise: {cause}.</source>
       <translation type="unfinished" />
     </message>
@@ -2559,7 +2621,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>On the user's word {count} of {total} points were read otherwise: {cause}.</source>
       <translation type="unfinished" />
     </message>
@@ -2639,7 +2701,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>One point lies well as it is and stays so.</source>
       <translation type="unfinished" />
     </message>
@@ -2689,7 +2751,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Over the site the factor runs from {least} to {most}; with one factor a line of 100 m is wrong by up to {worst_mm} mm.</source>
       <translation type="unfinished" />
     </message>
@@ -2755,7 +2817,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>Place (mm)</source>
+      <source>Place ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2770,7 +2832,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
-      <source>Places recorded more than once (equal to 0.1 mm in plan): {count}. Rule: the surface takes the mean height.</source>
+      <source>Places recorded more than once (equal to {grid} in plan): {count}. Rule: the surface takes the mean height.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2826,6 +2888,7 @@
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <location filename="../plugin/core/report/point_sections.py" />
+      <location filename="../plugin/core/report/visits.py" />
       <source>Points</source>
       <translation type="unfinished" />
     </message>
@@ -2876,7 +2939,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>Points that stand within {beside:.2f} m of a used step and agree with its heights are no vertices of the surface: the line stands for them. They are not rejected, and have the reason in_line in points.csv.</source>
+      <source>Points that stand within {beside} of a used step and agree with its heights are no vertices of the surface: the line stands for them. They are not rejected, and have the reason in_line in points.csv.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2957,7 +3020,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>RMSEV with that error in quadrature (mm)</source>
+      <source>RMSEV with that error in quadrature ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3009,6 +3072,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/visits.py" />
       <source>Rejected lines</source>
       <translation type="unfinished" />
     </message>
@@ -3099,7 +3163,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Sample line {start} to {end}: {grid_m} m in the grid, {ground_m} m on the ground, {difference_mm} mm apart ({ppm} ppm).</source>
       <translation type="unfinished" />
     </message>
@@ -3190,7 +3254,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Size (mm)</source>
+      <source>Size ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3206,6 +3270,11 @@
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Slope of the triangles; a slope on a limit belongs to the flatter class.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/grading.py" />
+      <source>Slopes of cut run under slopes of fill over {area:.1f} m², by up to {height:.2f} m, most near E {easting:.3f} N {northing:.3f}: there is no room for both. The cut counts there, and its upper edge is steeper than asked for. Give steeper side slopes, or bring these parts of the platform farther apart or nearer in height.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3285,22 +3354,22 @@
     </message>
     <message>
       <location filename="../plugin/core/report/run_figures.py" />
-      <source>Standard deviation of a height (mm)</source>
+      <source>Standard deviation of a height ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Standard deviation of a height, found in this survey (mm)</source>
+      <source>Standard deviation of a height, found in this survey ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Standard deviations come from heights good to {own} mm, each with an error of its own; no drift.</source>
+      <source>Standard deviations come from heights good to {own}, each with an error of its own; no drift.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Standard deviations come from heights good to {total} mm: {own} mm of each point's own and {drift} mm that drift within {time} s, common to points recorded together.</source>
+      <source>Standard deviations come from heights good to {total}: {own} of each point's own and {drift} that drift within {time} s, common to points recorded together.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3344,7 +3413,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>Step (mm)</source>
+      <source>Step ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3389,7 +3458,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>Surface less check (mm)</source>
+      <source>Surface less check ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3473,7 +3542,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <location filename="../plugin/core/georeference/crs_said.py" />
       <source>The CRS is doubtful: {file} itself says “{words}”, and {crs} was chosen. Check which of them it is.</source>
       <translation type="unfinished" />
     </message>
@@ -3608,6 +3677,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The decision by hand on {name} of line {line} no longer has a point in the survey and has no effect. It stays in the job.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>The decision by hand that stands in {file} is used; remove it there if it is not meant.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The decision on line {line}: '{word}' is none of {words}; mend it in the job's file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/depths.py" />
       <source>The depth limits {limits} (metres) must be above 0 and rise; mend their list.</source>
       <translation type="unfinished" />
@@ -3648,6 +3732,26 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The file of the survey has changed: the decision by hand on the point of line {before} was found again by its place, in line {line}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The file of the survey has changed: the decision by hand on {name} was found again in line {line} (it was line {before}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The file of the survey has changed: {count} decisions by hand were found again by the names of their points, the first, on {name}, in line {line} (it was line {before}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The file of the survey has changed: {count} decisions by hand were found again by the places of their points, the first, of line {before}, in line {line}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>The files of the survey</source>
       <translation type="unfinished" />
@@ -3659,7 +3763,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
-      <source>The height at which cut times the factor equals fill and the surplus asked for. Its ± (95 %) is the doubt of the volumes over the area that a metre of height moves; the factor's own doubt is not in it, and is often larger.</source>
+      <source>The height at which cut times the factor equals fill and the surplus asked for. Its ± (95 %) is the doubt of the volumes over the area by which they change; the factor's own doubt is not in it, and is often larger.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3678,7 +3782,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>The heights were taken as ellipsoidal without a geoid separation; 30 m of separation would change distances by 5 mm in a kilometre.</source>
       <translation type="unfinished" />
     </message>
@@ -3693,6 +3797,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The job decides the point of line {line} twice and not alike; the later decision counts: {status}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The job decides {count} points twice and not alike; the later decision counts, on the first, of line {line}: {status}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>The kerb of an island is told by all passes that go up on it and down again together: five or more. Where none of them crosses an end, that end is left open.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/contours/smooth.py" />
       <source>The largest shift for smoothing contours is {max_shift} m; give a number of metres from 0 up.</source>
       <translation type="unfinished" />
@@ -3700,6 +3819,11 @@
     <message>
       <location filename="../plugin/core/earthwork/plane.py" />
       <source>The level or plane has a value that is no number ({values}); give numbers.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/plane.py" />
+      <source>The level or plane lies at {level:.0f} m, where no ground is; give it in the unit of the heights.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3720,7 +3844,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
-      <source>The map shows the contours of the sheet: heights were moved by at most {moved} (allowed: {calm}) and then lines by at most {shifted} m in plan (allowed: {smooth} m). No line crosses another or a breakline. They are for drawing only; lengths, areas and the table below are of the exact contours.</source>
+      <source>The map shows the contours of the sheet: heights were moved by at most {moved} (allowed: {calm}) and then lines by at most {shifted} in plan (allowed: {smooth}). No line crosses another or a breakline. They are for drawing only; lengths, areas and the table below are of the exact contours.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3761,6 +3885,11 @@
     <message>
       <location filename="../plugin/core/earthwork/storage.py" />
       <source>The place of the basin, E {easting:.3f} N {northing:.3f}, is outside the surface. Give one inside.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/side_slopes.py" />
+      <source>The platform is too steep near E {easting:.3f} N {northing:.3f}: slopes of {run:g} metres out for each metre up or down run under or over its own edges there. Give steeper side slopes, or tilt the platform less.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3834,7 +3963,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>The point of line {line} is not explained by it and stays as it is.</source>
       <translation type="unfinished" />
     </message>
@@ -3944,7 +4073,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>The scale of a local grid is not known; say the CRS of the points to compute it.</source>
       <translation type="unfinished" />
     </message>
@@ -4079,7 +4208,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>The unit of the heights was left as it was read.</source>
       <translation type="unfinished" />
     </message>
@@ -4101,6 +4230,11 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>The volumes of this page are exact for the two surfaces: every triangle of the one is cut along those of the other. Other methods take samples, so they differ:</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The whole survey lies elsewhere than when {count} decisions by hand were taken; they are taken for the points of their lines, the first for that of line {line}. Look at them on the map.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4134,7 +4268,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>Their heights were in the same unit, and were changed alike.</source>
       <translation type="unfinished" />
     </message>
@@ -4151,6 +4285,11 @@
     <message>
       <location filename="../plugin/core/handover/setout.py" />
       <source>There are no points to set out in what was given.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>There are {count} boundaries, such as one by field codes and one that was drawn: the surface is what lies within all of them.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4171,6 +4310,11 @@
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>There is no pond: noise explains every one of the {pits} pits, or they are shallower than asked.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/side_slopes.py" />
+      <source>There is no room for the slopes near E {easting:.3f} N {northing:.3f}: those of one part of the platform, {run:g} metres out for each metre up or down, run under or over the edge of another part. Give steeper side slopes, or bring the parts farther apart or nearer in height.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4335,6 +4479,31 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit {number}, {file}, counts wherever it was walked, as said: {taken} of its points are taken in, and {superseded} earlier points that differ from it by more than noise are kept out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit {number}, {file}, counts within the polygons of {area}, as said: {taken} of its points are taken in, and {superseded} earlier points that differ from it by more than noise are kept out. Elsewhere this surface is the ground before it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit {number}, {file}, has no ground in common with what was there before it: no offset can be told.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit {number}, {file}, is not in this surface: over {changed:.0f} m² of the {common:.0f} m² that both cover it differs from the ground before it by more than noise. Say where its ground counts (--new-ground, or on the desk in “Compare later visits”); its own surface stands in surface_visit_{number}.2dm.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/job/volumes.py" />
       <source>Volume    {existing} to {design}: cut {cut:.1f} ± {cut_95:.1f} m³, fill {fill:.1f} ± {fill_95:.1f} m³, net {net:.1f} ± {net_95:.1f} m³ (95 %)</source>
       <translation type="unfinished" />
@@ -4379,7 +4548,7 @@
     </message>
     <message>
       <location filename="../plugin/core/job/water.py" />
-      <source>Water     ponds: {ponds}, {volume:.1f} m³ when full; catchments: {catchments}; {nowhere:.0f} of {area:.0f} m² drain nowhere</source>
+      <source>Water     ponds: {ponds}, {volume:.1f} m³ when full; catchments: {catchments}; {nowhere:.0f} m² of {area:.0f} m² drain nowhere</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4449,7 +4618,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>What it needs: points every half metre, four passes or more that cross the line, best squarely and every 3 m, and a step of about 60 mm or more; a smaller step needs less noise or more passes. Walking along foot and top, or along the bottom of a ditch, shows it too.</source>
+      <source>What it needs: points every {along}, four passes or more that cross the line, best squarely and every {across}, and a step of about {least} or more; a smaller step needs less noise or more passes. Walking along foot and top, or along the bottom of a ditch, shows it too.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4514,7 +4683,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/quality_sections.py" />
-      <source>Where the ground was measured, and where not. Circles hold no measured point and are wider than {limit} m in radius; triangles are marked from an edge of {edge} m.</source>
+      <source>Where the ground was measured, and where not. Circles hold no measured point and are wider than {limit} in radius; triangles are marked from an edge of {edge}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4579,8 +4748,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>a line above the points says {above}, and a line below them says {below}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>a line below the points that gives their {word}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>a line of it says a pole height, and nothing says whether its heights are those of the ground or of the antenna</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4611,7 +4790,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>a place near the site in place of this example: it tells leading digits that were left out</source>
       <translation type="unfinished" />
     </message>
@@ -4633,6 +4812,11 @@
     <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>a quote is opened and not closed, or closed too early</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/rejects.py" />
+      <source>a row at the end whose coordinates are means, sums or limits of those of the points above it</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4674,6 +4858,16 @@
       <location filename="../plugin/core/report/accuracy_page.py" />
       <location filename="../plugin/core/report/water_change_sections.py" />
       <source>all</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>all heights above one ellipsoid</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>all heights above one geoid</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4732,7 +4926,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <location filename="../plugin/core/georeference/heights.py" />
       <location filename="../plugin/core/points/antenna.py" />
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -4750,7 +4944,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>as they are</source>
       <translation type="unfinished" />
     </message>
@@ -4820,6 +5014,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>breaklines without heights</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>bridged ({unit})</source>
       <translation type="unfinished" />
@@ -4856,7 +5055,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>check points' own error (mm)</source>
+      <source>check points' own error ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4896,7 +5095,7 @@
     </message>
     <message>
       <location filename="../plugin/core/points/length_units.py" />
-      <source>column {column} is headed '{word}', and a line above says {unit}</source>
+      <source>column {column} is headed '{word}', and another line says {unit}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4950,6 +5149,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/column_sets.py" />
+      <source>column {column}, headed '{word}', may be the height, and so may column {other}, headed '{other_word}', which runs along with it</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>columns read</source>
       <translation type="unfinished" />
@@ -4980,7 +5184,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/column_sets.py" />
       <source>columns {first} and {second} of line {line} are both headed {role}</source>
       <translation type="unfinished" />
     </message>
@@ -4997,6 +5201,11 @@
     <message>
       <location filename="../plugin/core/__main__.py" />
       <source>comparing surfaces</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>comparing visits</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5183,7 +5392,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>easting and northing are exchanged</source>
       <translation type="unfinished" />
     </message>
@@ -5245,6 +5454,11 @@
     <message>
       <location filename="../plugin/core/report/quality_maps.py" />
       <source>empty circle</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>every point of a later visit with its status and reasons</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5526,6 +5740,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>heights stay as they are, and only the plan is fitted</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>heights {scale}</source>
       <translation type="unfinished" />
@@ -5541,8 +5760,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>how well its heights repeat</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>how well the heights of the mesh repeat, for tools that read it</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>in order of the walk, else within {length} m</source>
+      <source>in order of the walk, else within {length}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5576,11 +5805,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/antenna.py" />
-      <source>it has a column of pole heights, and nothing says whether its heights are those of the ground or of the antenna</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/core/points/gdal_source.py" />
       <source>it has {count} layers or sheets that may hold the points</source>
       <translation type="unfinished" />
@@ -5588,6 +5812,11 @@
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>its 95 % interval</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>its column '{word}' seems to hold pole heights, and nothing says whether its heights are those of the ground or of the antenna</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5601,8 +5830,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>its coordinates are in {crs}, as it says</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>its coordinates are in {crs}, whatever it says</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>its cross-sections to scale</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
+      <source>its eastings have a number, {number}, before them, and {crs} has none there</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
+      <source>its header says feet, and not whether international or U.S. survey feet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>its heights are ellipsoidal and those of {other} are {heights}; bring the heights of one file to the other kind first, or say what all are</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5618,6 +5872,11 @@
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>its profile to scale</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>its rejected lines with their reasons</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5651,7 +5910,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>leading digits are left out of the coordinates (east {easting} m, north {northing} m), as what lies near says</source>
       <translation type="unfinished" />
     </message>
@@ -5717,8 +5976,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/parts_alike.py" />
+      <source>line {line} ('{words}') looks like another header, and its words are not known; if the lines behind it have other columns, save them as a file of their own; if they have the same, say so</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>line {line} heads {header} columns, but most lines have {count}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>line {line}, behind the first points, says “{words}”, and {crs} was chosen; where that is so only from there on, save its parts as files of their own</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5777,12 +6046,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>mean of the points</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>mean of the points plus geoid separation</source>
       <translation type="unfinished" />
     </message>
@@ -5867,7 +6136,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>no geoid separation was sent, so the ellipsoidal height is unknown</source>
       <translation type="unfinished" />
     </message>
@@ -5889,7 +6158,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>noise of a point's height {sigma} mm, drift {drift} mm ({within}), {ground}</source>
+      <source>noise of a point's height {sigma} {unit}, drift {drift} {unit} ({within}), {ground}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5925,6 +6194,11 @@
     <message>
       <location filename="../plugin/core/report/remarks.py" />
       <source>not on the ground, by its code</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/parts_alike.py" />
+      <source>not said</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5975,6 +6249,11 @@
     <message>
       <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>of a kind that nothing says</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>of a line of the file</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6539,6 +6818,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>superseded by newer ground of a later visit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
       <source>surface above the check point</source>
       <translation type="unfinished" />
@@ -6590,7 +6874,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>the checksum is {found}, but the characters give {right}: damaged on its way</source>
       <translation type="unfinished" />
     </message>
@@ -6615,22 +6899,22 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the coordinates are in {unit}, not in {assumed}</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the coordinates are of another system: {crs}</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the coordinates are of another zone: {crs}</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the coordinates are of the other hemisphere: {crs}</source>
       <translation type="unfinished" />
     </message>
@@ -6640,12 +6924,17 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the eastings have a zone number, {prefix}, before them</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the eastings of the control points have the number of a zone before them</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the false origin is left out of the coordinates (east {easting} m, north {northing} m)</source>
       <translation type="unfinished" />
     </message>
@@ -6657,6 +6946,11 @@
     <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>the file ends within the line, in column {count} of {width}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>the file itself says “{words}”, and {crs} was chosen</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6705,6 +6999,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the heights of the survey count down: each is 0 less what stands there</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/base_shift.py" />
       <source>the known points do not agree on one shift, they differ by {apart} m: a turn, another scale or a wrong name</source>
       <translation type="unfinished" />
@@ -6735,22 +7034,22 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>the line is no NMEA sentence</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the northings contain the 10,000,000 m added in the southern hemisphere</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the northings lack the 10,000,000 m added in the southern hemisphere</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>the only point lies far outside the area of use of {crs} ({area})</source>
       <translation type="unfinished" />
     </message>
@@ -6791,7 +7090,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/parts_alike.py" />
+      <source>the same columns in the whole file</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>the same epoch as line {line}, which is used</source>
       <translation type="unfinished" />
     </message>
@@ -6806,12 +7110,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the same zone is meant, with the eastings written as in {crs}</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>the sentence has no checksum</source>
       <translation type="unfinished" />
     </message>
@@ -6823,6 +7127,11 @@
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>the surface as a mesh</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>the surface of one visit alone, to be compared</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6856,7 +7165,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the survey is really beyond the border of the zone; transform it to {crs} if that is the one wanted</source>
       <translation type="unfinished" />
     </message>
@@ -6876,12 +7185,17 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>the unit beside the values is {said}, but eastings and northings fit the CRS in {unit} alone</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the values are latitude and longitude in degrees; read them as such</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the values are longitude and latitude in degrees; read them as such</source>
       <translation type="unfinished" />
     </message>
@@ -6896,7 +7210,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the zone number {prefix} before the eastings is missing</source>
       <translation type="unfinished" />
     </message>
@@ -7148,6 +7462,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
+      <source>what the checks found in it</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
       <source>what the checks found: points, size, reasons, place</source>
       <translation type="unfinished" />
     </message>
@@ -7223,6 +7542,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{area}: visit {number}, {file}, has no point in these polygons; give polygons where it was walked, in the CRS that their file says, or none.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>{back} back = {ahead} ahead</source>
       <translation type="unfinished" />
@@ -7283,6 +7607,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>{count} decisions by hand no longer have a point in the survey and have no effect, the first is on {name} of line {line}. They stay in the job.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>{count} decisions by hand that stand in {file} are used; remove them there if they are not meant.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{count} heights are too few to fit grades and vertical curves to; at least {least} are needed. Take a shorter spacing or a longer part of the line.</source>
       <translation type="unfinished" />
@@ -7323,7 +7657,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{count} of {total} points lie far outside the area of use of {crs} ({area})</source>
       <translation type="unfinished" />
     </message>
@@ -7423,7 +7757,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{count} points are not explained by it and stay as they are; the first is in line {line}.</source>
       <translation type="unfinished" />
     </message>
@@ -7483,7 +7817,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{count} points lie well as they are and stay so.</source>
       <translation type="unfinished" />
     </message>
@@ -7538,6 +7872,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/column_sets.py" />
+      <source>{count} sets of columns hold coordinates of the same points: {sets}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>{count} smaller ones</source>
       <translation type="unfinished" />
@@ -7588,12 +7927,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>{crs} is not conformal: the scale here is {along_meridian} northward and {along_parallel} eastward. Their geometric mean is used; distances depend on direction.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>{crs}: easting {easting} m, northing {northing} m is no place on the Earth; mend it.</source>
       <translation type="unfinished" />
     </message>
@@ -7653,6 +7992,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>{file} holds something else than when this job was last run; it is read anew. If that is not meant, as beside a copied folder, put the right file there.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>{file} is handed over as it was made before the surface or its contours changed; make it again if it shows them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/geojson_file.py" />
       <source>{file} is in {crs}, the survey on a local grid: nothing says how they lie to each other.</source>
       <translation type="unfinished" />
@@ -7663,7 +8012,17 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/job/at_work.py" />
+      <source>{file} is read for this job, and a product of this name would take its place; nothing was written. Rename it, or choose another folder.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>{file} is to be handed over too, but it is not there; it is not listed. Make it again, or leave it out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file} line {line}: control point '{name}' stands in line {first} already; keep one.</source>
       <translation type="unfinished" />
     </message>
@@ -7673,12 +8032,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file} line {line}: the column '{column}' is missing; the first line of a control file names the columns name, easting, northing and, where known, height.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file} line {line}: the point has no name; give it one.</source>
       <translation type="unfinished" />
     </message>
@@ -7699,7 +8058,7 @@
     </message>
     <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file} line {line}: {column} '{found}' is no number; mend it.</source>
       <translation type="unfinished" />
     </message>
@@ -7711,6 +8070,11 @@
     <message>
       <location filename="../plugin/core/georeference/transform.py" />
       <source>{file} line {line}: {count} positions cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/drawn_file.py" />
+      <source>{file}, feature {number}: {kind} is no line or polygon of coordinates; mend or remove it.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7759,27 +8123,27 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{source}' is none of the files of this survey ({sources}); the decision has no effect.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{source}' may be any of {sources}; write the name as it stands there.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{word}' is no line number of a survey; use 1, 2, ...</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{word}' is no reason; use {words}, several joined by '+'.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{word}' is no status; use {words}.</source>
       <translation type="unfinished" />
     </message>
@@ -7829,7 +8193,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: a quote is not closed; mend the line.</source>
       <translation type="unfinished" />
     </message>
@@ -7934,6 +8298,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/parts_alike.py" />
+      <source>{file}, line {line}: from here on heights count from another level than above ({first}, then {second}); save its parts as files of their own, and bring the heights of one to the level of the other.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/sections.py" />
       <source>{file}, line {line}: from here on the file holds positions of another kind, degrees or lengths; save its parts as files of their own and give both.</source>
       <translation type="unfinished" />
@@ -7954,7 +8323,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: line {survey_line} of {source} holds no point; the decision has no effect.</source>
       <translation type="unfinished" />
     </message>
@@ -7995,6 +8364,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/delimiters.py" />
+      <source>{file}, line {line}: nothing stands between its columns ('{start}'); export the survey with a delimiter.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{file}, line {line}: point {number} of surface “{name}” was given before; keep one.</source>
       <translation type="unfinished" />
@@ -8015,17 +8389,17 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: survey line {survey_line} holds no point; the decision has no effect.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: survey line {survey_line} is a point in several files ({sources}); say which file is meant in a column 'source' of the decisions.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: survey line {survey_line} is decided in line {before} already; keep one.</source>
       <translation type="unfinished" />
     </message>
@@ -8055,8 +8429,13 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: the header lacks {column}; it needs line, status and reason.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/named.py" />
+      <source>{file}, line {line}: the point of survey line {survey_line} is not {name}, and no other point is {name} for sure; the decision has no effect.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8170,7 +8549,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: {count} points are of survey line {survey_line}, and it cannot be told which is meant; decide on them in the layer, or import the points again.</source>
       <translation type="unfinished" />
     </message>
@@ -8305,6 +8684,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/divided_numbers.py" />
+      <source>{file}: commas part its columns and stand before decimals too; numbers are read so.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/check_points.py" />
       <source>{file}: cover '{word}' of the check point of line {line} is no known word; it counts as non-vegetated. Write hard, bare, short grass, or tall grass, crops, brush, forest.</source>
       <translation type="unfinished" />
@@ -8365,12 +8749,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: heights are above mean sea level as the receiver sent them.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: heights are ellipsoidal: height above mean sea level plus geoid separation.</source>
       <translation type="unfinished" />
     </message>
@@ -8387,6 +8771,11 @@
     <message>
       <location filename="../plugin/core/georeference/level_shift.py" />
       <source>{file}: heights cannot be shifted from line {line} on; its points are in lines {first} to {last}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/drawn_file.py" />
+      <source>{file}: heights of its coordinate system are in {own}, those of the survey in {unit}; write it anew in the CRS of the survey.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8445,6 +8834,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{file}: is part of the job already; add each file once.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/geojson_file.py" />
       <source>{file}: it cannot be read ({reason}); give a GeoJSON file.</source>
       <translation type="unfinished" />
@@ -8470,8 +8864,13 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_place.py" />
       <source>{file}: its coordinates cannot be transformed to a local grid; give a projected CRS as --crs.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/drawn_file.py" />
+      <source>{file}: its heights are taken as they stand, as heights of the survey; only plan coordinates are changed.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8500,7 +8899,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: its positions are in degrees; give a projected CRS as --crs to bring them to.</source>
       <translation type="unfinished" />
     </message>
@@ -8515,7 +8914,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/points/source.py" />
+      <source>{file}: its table stands on its side and was turned; lines count as in the turned one of {count} lines.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: latitudes and longitudes of control points are taken as those of {datum}, the datum of the CRS.</source>
       <translation type="unfinished" />
     </message>
@@ -8545,7 +8949,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: no RMC or ZDA sentence gives a date; times are of the day, as of 1970-01-01.</source>
       <translation type="unfinished" />
     </message>
@@ -8555,13 +8959,18 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>{file}: no point is left to compute a scale from.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: no surveyed point has the name of a control point (such as '{name}'); names must be written alike.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{file}: no three of its columns can be easting, northing and height (first line: {words}); export it again with all three.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8575,12 +8984,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: none of its {lines} lines is an NMEA 0183 sentence with a right checksum.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: none of its {sentences} NMEA sentences gives a position; record GGA or GNS sentences with a fix.</source>
       <translation type="unfinished" />
     </message>
@@ -8610,12 +9019,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{file}: on the user's word the point outside the area of use stays where it is.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{file}: on the user's word the points stay where they are, though {count} of them lie outside the area of use.</source>
       <translation type="unfinished" />
     </message>
@@ -8625,7 +9034,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: one of {total} positions has no GST sentence; its accuracy is unknown.</source>
       <translation type="unfinished" />
     </message>
@@ -8690,7 +9099,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: the control file cannot be read ({reason}); check path and permissions.</source>
       <translation type="unfinished" />
     </message>
@@ -8700,8 +9109,13 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}: the decision in line {line} names no file of the survey; it is taken for the only point of its line. A column 'source' says which file is meant.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/named.py" />
+      <source>{file}: the decision on {name} was found by its name in line {now} of the survey (it was line {survey_line}).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8715,12 +9129,17 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/job/write.py" />
+      <location filename="../plugin/core/files.py" />
       <source>{file}: the folder cannot be made ({reason}); choose another one for --out.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
+      <source>{file}: the height {value} of '{name}' stands for none, and counts as not known.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: the heights of all control points are 0, and count as not known.</source>
       <translation type="unfinished" />
     </message>
@@ -8805,6 +9224,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/linework/drawn_file.py" />
+      <source>{file}: there are no lines or polygons in it; give a GeoJSON file of such.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/pad_file.py" />
       <source>{file}: there are no polygons in it; give a file of polygons.</source>
       <translation type="unfinished" />
@@ -8825,7 +9249,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: there is no control point in this file.</source>
       <translation type="unfinished" />
     </message>
@@ -8840,13 +9264,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/job/job_file.py" />
+      <source>{file}: there is no such file, so {folder} is not the folder of a job.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/source.py" />
       <source>{file}: there is no such file; check the path.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{file}: there is no such file; nothing was added.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{file}: there is no such file; say all, none, or a GeoJSON file of polygons where new ground counts.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
       <source>{file}: this is no GeoJSON of points or lines ({reason}); export the layer of inlets as GeoJSON.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/job_file.py" />
+      <source>{file}: this is not the file of a job ({reason}); mend it, or move it away to begin anew.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8860,12 +9304,22 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/job/job_file.py" />
+      <source>{file}: version {version} of the file is not known here (known: {known}). Update.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: vertices of line {number} without a height, or with exactly 0: {count}; they take it from those before and after.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/named.py" />
+      <source>{file}: {count} decisions are on points that stand in other lines of the survey now and were found by their names, the first, on {name}, in line {now} (it was line {survey_line}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}: {count} decisions name no file of the survey, the first in line {line}; each is taken for the only point of its line. A column 'source' says which file is meant.</source>
       <translation type="unfinished" />
     </message>
@@ -8880,7 +9334,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: {count} of {total} positions have no GST sentence; their accuracy is unknown.</source>
       <translation type="unfinished" />
     </message>
@@ -8925,7 +9379,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: {question}; head the columns of control points name, easting, northing and height, with the unit in brackets.</source>
       <translation type="unfinished" />
     </message>
@@ -8943,6 +9397,11 @@
     <message>
       <location filename="../plugin/core/georeference/level_shift.py" />
       <source>{file}: {shift:+.3f} m added to the heights of {count} points, from line {line} on, as said.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{file}: {shift:+.4f} m added to the heights of {count} points, by which visit {number} meets the ground before it where nothing changed.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8986,6 +9445,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/job/at_work.py" />
+      <source>{folder}: another run is at work on this job, in the desk or in another terminal; wait until it ends.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{given} is no station equation. Write back = ahead, such as 1+200 = 1+250; part several by semicolons.</source>
       <translation type="unfinished" />
@@ -9023,6 +9487,11 @@
     <message>
       <location filename="../plugin/core/linework/faces.py" />
       <source>{label}: a vertical face needs a line of two places or more. Mend or remove the line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/drawn.py" />
+      <source>{label}: all heights are 0. If it was drawn without heights, switch their use off, or take them out of the file; breaklines can be given as lines without heights.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -9212,6 +9681,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>{model} needs {needed} control points with heights or more; {count} can be used: {names}. Without them heights stay as they are: type --control-heights keep.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_figures.py" />
       <source>{name}   (heights {times} times)</source>
       <translation type="unfinished" />
@@ -9263,7 +9737,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>{offset} mm, standard deviation {sigma} mm (of it random and drift above); noise there {scale} times as stated</source>
+      <source>{offset} {unit}, standard deviation {sigma} {unit} (of it random and drift above); noise there {scale} times as stated</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -9282,7 +9756,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <location filename="../plugin/core/georeference/fit_readings.py" />
       <source>{one}, and {more}</source>
       <translation type="unfinished" />
@@ -9325,6 +9799,16 @@
     <message>
       <location filename="../plugin/core/georeference/base_shift.py" />
       <source>{option} is in degrees, and the survey is on a local grid; give easting,northing.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/arguments/parser.py" />
+      <source>{option} is said of a job that is there already; give its folder with --job.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{option} is said of the last visit, but this job has only one; add a file with --add.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -9538,6 +10022,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>± (95 %)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>± 95 %</source>
       <translation type="unfinished" />
@@ -9586,13 +10075,8 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>0 for a design, which is exact; for a second survey the noise of its points. Left empty, what the file .noise.json beside the mesh says, else 0.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>0 for a design. Left empty, what is beside its mesh, else 0.</source>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>0 for a design, which is exact; for a second survey the noise of its points. Empty: as the file .noise.json beside its mesh says; where there is none it counts as a design.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -9794,7 +10278,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/findlines.py" />
-      <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer, and a used step stands there for the points in it that agree with its heights. A step that runs along another at an even distance, as the two kerbs of a street do, needs less evidence of its own. The others are &lt;b&gt;proposed&lt;/b&gt;; give the layer to “Check the coverage”, and the places where one more pass would settle them are among the places to walk. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer, and a used step stands there for the points in it that agree with its heights. A step that runs along another at an even distance, as the two kerbs of a street do, needs less evidence of its own. The others are &lt;b&gt;proposed&lt;/b&gt;; give the layer to “Check the coverage”, and the places where one more pass would settle them are among the places to walk. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much), and so is the way from the end of a line to another that it heads for within about one distance of passes. Between passes the place of a line is guessed from its course; a ditch is drawn with one section for all its passes, each somewhat wider or deeper, so that a rounded swale has edges too. A wall that is narrower than the distance of points shows no step. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -9804,7 +10288,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>&lt;p&gt;Makes a triangulated irregular network (TIN) of the points that are not rejected. Breaklines, boundary and voids become edges exactly; no points are added along lines with heights.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that plan and heights are in the unit of the points' CRS. Lines come from the field codes of the points, in recording order, and from layers. A line without heights takes them from the surface around it and keeps its edge.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Points at the same place&lt;/b&gt; (equal to 0.1 mm) count once, with their mean height, and are reported.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Kerbs and walls&lt;/b&gt; are drawn as one line with heights and the height of the face; each becomes two breaklines a small offset apart.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Edits&lt;/b&gt; by hand come from layers that you draw and from a file; they are replayed in their order at each run, and those that no longer apply are reported. Keep the file of edits that is written beside the survey, and give it to the next run instead of the layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; lines that cross at different heights are refused unless you choose a rule. Without a boundary or a longest rim edge, long flat triangles bridge the bays of the site's outline: their ground was not surveyed. A boundary drawn around nothing leaves no triangle.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The mesh&lt;/b&gt; is a 2DM file, heights in the unit of the CRS. The format cannot hold the CRS, so it stands in a .prj file of the same name beside it; when you add the mesh by hand, give QGIS the CRS.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Makes a triangulated irregular network (TIN) of the points that are not rejected. Breaklines, boundary and voids become edges exactly; no points are added along lines with heights.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that plan and heights are in the unit of the points' CRS. Lines come from the field codes of the points, in recording order, and from layers. A line without heights takes them from the surface around it and keeps its edge.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Points at the same place&lt;/b&gt; (equal to 0.1 mm) count once, with their mean height, and are reported.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Kerbs and walls&lt;/b&gt; are drawn as one line with heights and the height of the face; each becomes two breaklines a small offset apart.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Edits&lt;/b&gt; by hand come from layers that you draw and from a file; they are replayed in their order at each run, and those that no longer apply are reported. Keep the file of edits that is written beside the survey, and give it to the next run instead of the layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; lines that cross at different heights are refused unless you choose a rule. Without a boundary or a longest rim edge, long flat triangles bridge the bays of the site's outline: their ground was not surveyed. A boundary drawn around nothing leaves no triangle.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The mesh&lt;/b&gt; is a 2DM file, heights in the unit of the CRS. The format cannot hold the CRS, so it stands in a .prj file of the same name beside it; when you add the mesh by hand, give QGIS the CRS.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How well the heights repeat&lt;/b&gt; is measured once more on points that “Check the survey” has been over, and kept in a file .noise.json beside the mesh: volumes rest on it. Keep the files together.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -9834,7 +10318,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>&lt;p&gt;Reads the survey file, checks it, builds the surface and its contours, and writes one report of it all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and the files handed over, each with its SHA-256. HTML and PDF say the same.&lt;/p&gt;&lt;p&gt;It starts from the &lt;b&gt;file&lt;/b&gt;, so that each number can be traced to a line of it. Decisions that you took in QGIS come in by their file: “Survey desk” keeps it for you. A layer in place of the file comes with the statuses that its points have.&lt;/p&gt;&lt;p&gt;&lt;b&gt;More files&lt;/b&gt;, such as a plan or a drawing, are listed with the others and their SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what “Import survey points”, “Check the survey” and “Build the surface” assume, with their usual options. Where the file needs more to be read, say the columns and units here.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the report tells of this run, not of layers you changed by hand since. It is no certificate: licensed practice and local codes decide what a survey may be used for.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Reads the survey file, checks it, builds the surface and its contours, and writes one report of it all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and the files handed over, each with its SHA-256. HTML and PDF say the same.&lt;/p&gt;&lt;p&gt;It starts from the &lt;b&gt;file&lt;/b&gt;, so that each number can be traced to a line of it. A layer in place of the file comes with the statuses that its points have.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The folder is a job&lt;/b&gt;: it keeps your choices, and a later run does only what has changed. With no file and no layer the job that is in the folder goes on with its own choices, such as those of the “Survey desk”. The advanced parameters are those of the steps by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Files of later visits&lt;/b&gt; are not mixed with the survey: each has its own surface, which stays, and the report tells its height offset to the ground before it and how much ground changed. Where you say so, its ground counts in place of what differs by more than noise.&lt;/p&gt;&lt;p&gt;&lt;b&gt;More files&lt;/b&gt;, such as a plan or a drawing, are listed with the others and their SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what “Import survey points”, “Check the survey” and “Build the surface” assume.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the report tells of this run, not of layers you changed by hand since. It is no certificate: licensed practice and local codes decide what a survey may be used for.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -9875,6 +10359,11 @@
     <message>
       <location filename="../plugin/processing/surfaceinput.py" />
       <source>A 2DM file cannot hold its CRS. Without one given here it is read from the .prj file beside the mesh, or taken from the mesh layer.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/jobtask.py" />
+      <source>A fault in the program, not in your file: {reason}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -9971,11 +10460,6 @@
     <message>
       <location filename="../plugin/processing/readlandxml.py" />
       <source>A mesh (2DM) for each surface, named after it, with its CRS beside it as .prj.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/waterinput.py" />
-      <source>A mesh does not hold it. “Check the survey” finds it from the survey itself (how heights repeat); 0.015 m is usual for RTK in the open. 0: every hollow counts.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10201,7 +10685,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskwidgets.py" />
       <source>Add…</source>
       <translation type="unfinished" />
     </message>
@@ -10298,11 +10782,6 @@
     <message>
       <location filename="../plugin/gui/previewquestions.py" />
       <source>Answered: {answer}</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>Answers to what the file leaves open</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10416,13 +10895,8 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>As in the check of a road against limits.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>As in “Import survey points”.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10443,11 +10917,6 @@
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>As the data collector takes it.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>As the refusal names them, such as --pole-height 2.000 for a receiver log, or --no-value none.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10656,11 +11125,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <source>Calm noise: move heights by up to (m; 0: not at all)</source>
+      <source>Calm noise: move heights by up to (m; 0: not at all; empty: by their noise)</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskwidgets.py" />
       <source>Cancel</source>
       <translation type="unfinished" />
     </message>
@@ -10673,6 +11142,11 @@
     <message>
       <location filename="../plugin/processing/algorithm.py" />
       <source>Cancelled: there is no result.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/jobtask.py" />
+      <source>Cancelled: what was done before is kept.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10817,7 +11291,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Choose a folder for the products.</source>
       <translation type="unfinished" />
     </message>
@@ -10828,7 +11302,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>Choose a survey file or a layer of points, one of both.</source>
+      <source>Choose a survey file or a layer of points, one of both, or the folder of a job.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10837,7 +11311,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Choose the survey file.</source>
       <translation type="unfinished" />
     </message>
@@ -10909,7 +11383,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Columns (empty: as recognised)</source>
       <translation type="unfinished" />
     </message>
@@ -10950,6 +11423,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/steps.py" />
+      <source>Compare later visits</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/waterchange.py" />
       <source>Compares ponds, catchments and paths on the ground and on a design.</source>
       <translation type="unfinished" />
@@ -10976,6 +11454,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <location filename="../plugin/processing/planlayers.py" />
       <source>Contour labels</source>
       <translation type="unfinished" />
@@ -10984,6 +11463,7 @@
       <location filename="../plugin/processing/contours.py" />
       <location filename="../plugin/processing/contoursheet.py" />
       <location filename="../plugin/processing/handoverfiles.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <location filename="../plugin/processing/planlayers.py" />
       <source>Contours</source>
       <translation type="unfinished" />
@@ -11140,17 +11620,17 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Cut and fill from it to the survey. Give a design or an earlier surface.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Cut and fill from the survey to it.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Cut and fill of level pads, with slopes to the ground.</source>
       <translation type="unfinished" />
     </message>
@@ -11263,7 +11743,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>Delimited text or a receiver log. It is only read.</source>
+      <source>Delimited text or a receiver log. It is only read. With no file and no layer, the job in the folder below goes on with its own choices.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11333,8 +11813,8 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/reportquestions.py" />
       <location filename="../plugin/processing/setoutoptions.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Design surface (2DM mesh)</source>
       <translation type="unfinished" />
     </message>
@@ -11431,6 +11911,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Doubt of the height offset (m, 1 sigma)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/waterstyles.py" />
       <source>Drained to</source>
       <translation type="unfinished" />
@@ -11506,11 +11991,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Drift shared by neighbouring points (m, 1 sigma)</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/processing/waterstyles.py" />
       <source>Drop (m)</source>
       <translation type="unfinished" />
@@ -11523,6 +12003,11 @@
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
       <source>Each check point with the height of the surface there; off_m is surface less check.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>Each is read, checked and made a surface by itself and compared with the ground before it. It is not in the surface of the job until you say so below.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11551,7 +12036,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Earlier surface (2DM mesh)</source>
       <translation type="unfinished" />
     </message>
@@ -11656,6 +12141,16 @@
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Empty: as many as tell the noise of the survey to 15 %, at most five.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Empty: as the file .noise.json beside its mesh says; where there is none 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contours.py" />
+      <source>Empty: by the noise of a height, as the survey tells it in the file .noise.json beside the mesh; where there is none by 0.015 m. In metres whatever the CRS.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11919,6 +12414,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>Files of later visits</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/deskform.py" />
+      <source>Files of the site as it was another day. Each is compared with the ground before it; in “Compare later visits” you say where its ground counts.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/handoverfiles.py" />
       <location filename="../plugin/processing/surveyreport.py" />
       <source>Files written</source>
@@ -12020,7 +12525,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Findings of the checks</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/joblayers.py" />
+      <source>Findings on the surface</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -12096,7 +12607,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
-      <location filename="../plugin/processing/fitcontrol.py" />
       <source>Fit</source>
       <translation type="unfinished" />
     </message>
@@ -12203,7 +12713,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>For the contour interval: what “Check the survey” found. Empty: what the receiver claims, which may be less than there is.</source>
+      <source>For the contour interval. Empty: as the survey tells in the file .noise.json beside the mesh; where there is none what the receiver claims, which may be less than there is.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -12503,7 +13013,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Gullies and the like, where water leaves the surface.</source>
       <translation type="unfinished" />
     </message>
@@ -12597,7 +13107,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Height of the pads (a number, or balance)</source>
       <translation type="unfinished" />
     </message>
@@ -12609,11 +13119,6 @@
     <message>
       <location filename="../plugin/processing/roadlayers.py" />
       <source>Height of the surface ({unit})</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Height offset between both (m, 1 sigma)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -12647,11 +13152,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
-      <source>Heights are</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>Heights between the points</source>
       <translation type="unfinished" />
@@ -12676,11 +13176,6 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>Heights shifted from a line on (line:metres)</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/roadinput.py" />
-      <source>Heights wander by this within a minute or two, so passes side by side differ by it. It hardly matters for a grade along the line, but it tilts a crossfall. 0 if every height has an error of its own.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -12740,6 +13235,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>How much higher it lies where nothing changed; this is taken off. Empty: found from the ground that did not change.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>How much the ground bends: our own choice of values, no standard.</source>
       <translation type="unfinished" />
@@ -12751,7 +13251,23 @@
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>How sure it is that both have the same height datum, or the offset given: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part. An offset that was found from unchanged ground brings its own doubt in place of this.</source>
+      <source>How sure it is that the survey and what it is compared with have the same height datum, or the offset given: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part. An offset that was found from unchanged ground brings its own doubt in place of this. Nothing beside a mesh tells it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/jobchoices.py" />
+      <source>How the survey is fitted to control</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>How well the heights repeat is kept in {file} beside the mesh: {sigma:.0f} mm new at every point and {drift:.0f} mm of drift.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>How well the heights repeat is not known, and not kept beside the mesh: for that the points must have been checked (“Check the survey”), and passes must cross or meet.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -12902,7 +13418,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Inlets</source>
       <translation type="unfinished" />
     </message>
@@ -12972,6 +13488,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>Its points are taken in, and earlier points that differ from it by more than noise are kept out. Without it, and without polygons below, its ground counts nowhere.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/roadlayers.py" />
       <source>Its standard deviation</source>
       <translation type="unfinished" />
@@ -13035,6 +13556,11 @@
     <message>
       <location filename="../plugin/processing/roadlayers.py" />
       <source>Kind: grade, crest or sag</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>Known height offset of the last visit (m)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -13116,6 +13642,11 @@
     <message>
       <location filename="../plugin/processing/contoursheet.py" />
       <source>Largest shift of a line (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/deskform.py" />
+      <source>Later visits</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -13308,7 +13839,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Limits of the road (CSV; empty: those that come with Hummock)</source>
       <translation type="unfinished" />
     </message>
@@ -13323,7 +13854,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Line of a road</source>
       <translation type="unfinished" />
     </message>
@@ -13372,12 +13903,14 @@
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/coverage.py" />
       <location filename="../plugin/processing/findlines.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Lines of the ground</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <location filename="../plugin/processing/plansheet.py" />
       <source>Lines of the surface</source>
       <translation type="unfinished" />
@@ -13520,13 +14053,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Longest edge at the rim (m; empty: no limit)</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/gui/steps.py" />
-      <source>Look for gaps</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -13638,6 +14165,11 @@
     <message>
       <location filename="../plugin/processing/padinput.py" />
       <source>Metres out for each metre up. What stands depends on the soil: see the cautions.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/choicesdialog.py" />
+      <source>More</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -13776,13 +14308,18 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/waterinput.py" />
-      <source>Noise of a height: standard deviation (m)</source>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Noise of a height (m, 1 sigma)</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Noise of a surveyed height (m, 1 sigma; empty: its survey's)</source>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Noise of a height (m, 1 sigma; empty: as the survey tells)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Noise of a height, found in the survey (m, 1 sigma)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -13972,6 +14509,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/jobchoices.py" />
+      <source>Of a survey to the control points above. Seven parameters also tilt the survey.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/readlandxml.py" />
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>Of coordinates and heights.</source>
@@ -13979,12 +14521,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
-      <source>Of coordinates, heights and stations in the table, and of the lengths given here.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/crosssections.py" />
-      <source>Of each of its points by itself: 0 for a design, more for a second survey.</source>
+      <source>Of coordinates, heights and stations in the table, and of the lengths given here. Empty: that of the CRS.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -13993,18 +14530,18 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/roadinput.py" />
-      <source>Of it the part that drifts (m)</source>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Of it drift (m, 1 sigma; empty: as the survey tells)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Of it drift (m; second surface)</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Of its easting, northing and height.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/roadinput.py" />
-      <source>Of one surveyed height, its drift included. “Check the survey” finds it; 15 mm is usual for RTK (common practice, no source).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -14024,7 +14561,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/peakflow.py" />
-      <source>Of the intensity and of the results. Nothing is rounded between them.</source>
+      <source>Of the intensity and of the results. Nothing is rounded between them. Empty: the first, or the second where the CRS is in feet.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -14054,7 +14591,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
-      <source>Of what is given and shown here. Coordinates of layers stay in the unit of the CRS.</source>
+      <source>Of what is given and shown here. Empty: that of the CRS, in which coordinates of layers always are.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -14175,7 +14712,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskwidgets.py" />
       <source>Opens its dialog; what you run there becomes a step of the job.</source>
       <translation type="unfinished" />
     </message>
@@ -14272,7 +14809,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Pads to be graded</source>
       <translation type="unfinished" />
     </message>
@@ -14303,7 +14840,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/gui/deskform.py" />
+      <source>Parcels for the plan</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Parcels or phases whose volumes are told apart; the field name names them.</source>
       <translation type="unfinished" />
     </message>
@@ -14374,7 +14916,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Paths, ponds and catchments.</source>
       <translation type="unfinished" />
     </message>
@@ -14452,6 +14994,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Places to walk again</source>
       <translation type="unfinished" />
     </message>
@@ -14627,11 +15170,6 @@
     <message>
       <location filename="../plugin/processing/setout.py" />
       <source>Points to set out</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>Points to use, flag or reject, by their line.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -14849,7 +15387,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Profile, sections and grades along it, checked against limits.</source>
       <translation type="unfinished" />
     </message>
@@ -14969,7 +15507,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Regions of the volumes</source>
       <translation type="unfinished" />
     </message>
@@ -14981,6 +15519,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Rejected lines</source>
       <translation type="unfinished" />
     </message>
@@ -15112,12 +15651,8 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/steprow.py" />
-      <source>Run</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskwidgets.py" />
       <source>Run everything</source>
       <translation type="unfinished" />
     </message>
@@ -15173,7 +15708,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Say the CRS of the survey, such as EPSG:25832.</source>
       <translation type="unfinished" />
     </message>
@@ -15405,11 +15940,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Slow errors of the receiver that points recorded near each other have in common.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/processing/flatareas.py" />
       <source>Smaller areas are left out.</source>
       <translation type="unfinished" />
@@ -15441,7 +15971,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/surfaceraster.py" />
-      <source>Smooth heights are for drawing only: they are up to {largest:.3f} m off the surface, most at E {easting:.3f} N {northing:.3f} (m).</source>
+      <source>Smooth heights are for drawing only: they are up to {largest:.3f} m off the surface, most at E {easting:.3f} N {northing:.3f}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -15533,6 +16063,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <location filename="../plugin/processing/planlayers.py" />
       <source>Spot heights</source>
       <translation type="unfinished" />
@@ -15549,14 +16080,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
-      <location filename="../plugin/processing/roadinput.py" />
       <source>Standard deviation of a height (m)</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/checksurvey.py" />
-      <location filename="../plugin/processing/coverage.py" />
-      <source>Standard deviation of a height, found in the survey (m)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -15570,18 +16094,13 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/setoutoptions.py" />
-      <source>Standard deviation of a surveyed height (m)</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/processing/setoutlayer.py" />
       <source>Standard deviation of it (unit of the CRS)</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/walkingplan.py" />
-      <source>Standard deviation of one height of the rover (m)</source>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Standard deviation of one surveyed height, drift included. Empty: as the survey tells in the file .noise.json beside the mesh; where there is none 0.015 m, usual for RTK in the open (common practice, no source). The log says which was taken.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -15600,18 +16119,8 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Standard deviation of the height of one point of the existing surface, as repeated points or check points tell it. Left empty, it and the drift are what the survey itself measured, if the file .noise.json that “Report of the survey” writes is beside the mesh; else 0.015.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/processing/verticalcurves.py" />
       <source>Standard deviation of the residuals, robust (m)</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/crosssections.py" />
-      <source>Standard deviation of the second surface (m)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -15871,6 +16380,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/jobmap.py" />
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/drapelines.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
@@ -15987,6 +16497,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/jobtask.py" />
+      <source>Survey job {name}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/exportlandxml.py" />
       <location filename="../plugin/processing/handoverfiles.py" />
       <source>Survey or control points.</source>
@@ -16002,6 +16517,7 @@
       <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/importpoints.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Survey points</source>
       <translation type="unfinished" />
     </message>
@@ -16059,13 +16575,13 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Tell where the water runs</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/gui/steps.py" />
-      <source>Test the accuracy</source>
+      <source>Test accuracy and look for gaps</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -16130,7 +16646,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <source>The difference in height between two neighbouring contours.</source>
+      <source>The difference in height between two neighbouring contours. Empty: 0.25 m, or half a foot where heights are in feet.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -16141,11 +16657,6 @@
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>The distance of the passes is measured from the triangles themselves; with 1.5, bays wider than three passes stay open. For surveys recorded while walking to and fro.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/contours.py" />
-      <source>The doubt of the heights, such as 0.015 for a fixed RTK solution. In metres.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -16189,8 +16700,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>The job in this folder goes on with its own choices: leave out {names}, or choose the survey file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>The last visit counts wherever it was walked</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>The last visit counts within these polygons</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>The layer of that name from “Build the surface”, with the columns kind and label.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>The layer {layer} has edits that are not saved: save or drop them first.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -16210,7 +16741,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <source>The levels of the contours are whole multiples in this unit.</source>
+      <source>The levels of the contours are whole multiples in this unit. Empty: the unit of the heights of the CRS.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -16259,8 +16790,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/thinsurface.py" />
+      <source>The mesh file; its CRS is written beside it as .prj, the noise of its survey as .noise.json.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
       <source>The mesh file; its CRS is written beside it as .prj.</source>
       <translation type="unfinished" />
     </message>
@@ -16300,6 +16835,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>The part of the noise that wanders within a minute or two, so that points recorded near each other share it: it hardly matters for a grade along a line, but tilts a crossfall and moves a volume. Empty: as the file .noise.json beside the mesh says; where there is none 0.007 m. 0 if every height has an error of its own.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>The place that keeps its coordinates. From ground to grid it has to be given.</source>
       <translation type="unfinished" />
@@ -16326,7 +16866,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
-      <source>The points that the surface was built from. Their times tell which drift together, their field sigma_v takes the place of the standard deviation above. Without them each strip of 1 m along the line counts as a pass of its own, which is cautious.</source>
+      <source>The points that the surface was built from. Their times tell which drift together, their field sigma_v takes the place of the noise above. Without them the times are those that the file .noise.json beside the mesh holds; where it holds none each strip of 1 m along the line counts as a pass of its own, which is cautious.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -16370,13 +16910,13 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>The same of the second surface (m)</source>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>The same inside the polygons alone; elsewhere the ground before it stays.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>The same of the second surface (m; 0: a design; empty: its survey's)</source>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>The same of the second surface (m; 0: a design; empty: as its survey tells)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -16437,11 +16977,6 @@
     <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>The unit in the file. Empty: as its header says or its numbers show, else that of the CRS.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>The unit in the file. Empty: as its header says, else that of the CRS.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -16706,11 +17241,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>Triangles with a longer edge are taken off the rim of the surface.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>Triangles with a longer edge count as ground that nobody walked.</source>
       <translation type="unfinished" />
@@ -16777,7 +17307,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Unit of easting and northing</source>
       <translation type="unfinished" />
     </message>
@@ -16896,7 +17425,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
-      <source>Vertices kept: {kept}, dropped: {dropped}. Largest difference {largest:.4f} m at E {easting:.3f} N {northing:.3f} (m), root mean square {rms:.4f} m; asked for: {tolerance:g} m.</source>
+      <source>Vertices kept: {kept}, dropped: {dropped}. Largest difference {largest:.4f} m at E {easting:.3f} N {northing:.3f}, root mean square {rms:.4f} m; asked for: {tolerance:g} m.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -17084,6 +17613,11 @@
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>What the data collector shows with the point.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>What the fit does to heights</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -17408,6 +17942,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>a design, as nothing tells otherwise</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>a grid over its polygons</source>
       <translation type="unfinished" />
@@ -17444,6 +17983,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>as given</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>as in the file (with a geoid separation: orthometric)</source>
       <translation type="unfinished" />
@@ -17456,6 +18000,11 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>as the file says</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>as {file} tells</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -17474,7 +18023,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>balance: the height where cut makes up for fill.</source>
       <translation type="unfinished" />
     </message>
@@ -17581,12 +18130,12 @@
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>cut over {low} m</source>
+      <source>cut over {low} {unit}</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>cut {low} to {high} m</source>
+      <source>cut {low} to {high} {unit}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -17691,22 +18240,17 @@
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>fill over {low} m</source>
+      <source>fill over {low} {unit}</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>fill {low} to {high} m</source>
+      <source>fill {low} to {high} {unit}</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/tiltoption.py" />
       <source>find out from the heights</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/gui/steprow.py" />
-      <source>first: {steps}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -17726,6 +18270,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/jobchoices.py" />
       <source>four parameters in plan, heights by themselves</source>
       <translation type="unfinished" />
     </message>
@@ -17911,6 +18456,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/jobchoices.py" />
+      <source>no fit: shifted as a whole (base corrected later)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/algorithm.py" />
       <source>no further details</source>
       <translation type="unfinished" />
@@ -17940,11 +18490,6 @@
     <message>
       <location filename="../plugin/processing/volumelayers.py" />
       <source>not known</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/gui/steprow.py" />
-      <source>not part of this job</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -17979,7 +18524,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
-      <source>over {low} m deep</source>
+      <source>over {low} {unit} deep</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -18095,6 +18640,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/jobchoices.py" />
       <source>seven parameters in space</source>
       <translation type="unfinished" />
     </message>
@@ -18121,6 +18667,16 @@
     <message>
       <location filename="../plugin/gui/roletable.py" />
       <source>sigma in plan</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>sigma to the east</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>sigma to the north</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -18207,6 +18763,11 @@
     <message>
       <location filename="../plugin/processing/volumetoplane.py" />
       <source>the plane through three points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>the usual value, as nothing tells</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -18351,7 +18912,7 @@
     </message>
     <message>
       <location filename="../plugin/gui/desk.py" />
-      <source>{count} remarks, the first: {first}</source>
+      <source>{count} remarks, the worst first; all are in the report: {first}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -18400,7 +18961,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>{file}: there is no such file.</source>
       <translation type="unfinished" />
     </message>
@@ -18434,11 +18995,6 @@
     <message>
       <location filename="../plugin/processing/setout.py" />
       <source>{layer}: a grid is laid over polygons; choose a layer of them.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/drawnsource.py" />
-      <source>{layer}: all heights are 0. If the lines were drawn without heights, switch their use off.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -18513,6 +19069,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/exchangeinput.py" />
+      <source>{layer}: lines of another kind left out: {count}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/pointlayer.py" />
       <source>{layer}: no point has a height; give points with Z values or choose the height field.</source>
       <translation type="unfinished" />
@@ -18574,7 +19135,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
-      <source>{low} to {high} m deep</source>
+      <source>{low} to {high} {unit} deep</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -18615,6 +19176,16 @@
     <message>
       <location filename="../plugin/gui/desk.py" />
       <source>{step} …</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>{surface}: heights are {datum}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>{surface}: noise of a height {total:.4f} {unit} ({source}), of it drift {drift:.4f} {unit} ({other}).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -18663,8 +19234,8 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/setoutoptions.py" />
-      <source>“Check the survey” finds it; 15 mm is usual for RTK (common practice, no source).</source>
+      <location filename="../plugin/processing/reportquestions.py" />
+      <source>“{name}” counts for nothing without “{other}”: give that too.</source>
       <translation type="unfinished" />
     </message>
   </context>

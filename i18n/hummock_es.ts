@@ -39,22 +39,22 @@
       <translation>'{name}' debe excluirse, pero no es ningún punto de apoyo emparejado.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>'{name}' would make the {step} m from point to point {after} m, and another cause leaves them; it is not applied</source>
       <translation>'{name}' convertiría los {step} m de punto a punto en {after} m, y otra causa los deja como están; no se aplica</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>'{name}' would put the point it explains {distance} from the {others} that lie well as they are; it is not applied</source>
       <translation>'{name}' situaría el punto que explica a {distance} de los {others} que están bien tal cual; no se aplica</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>'{name}' would put the site {distance} from what is known of it; it is not applied</source>
       <translation>'{name}' situaría la obra a {distance} de lo que se sabe de ella; no se aplica</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>'{name}' would put the {count} points it explains {distance} from the {others} that lie well as they are; it is not applied</source>
       <translation>'{name}' situaría los {count} puntos que explica a {distance} de los {others} que están bien tal cual; no se aplica</translation>
     </message>
@@ -75,8 +75,8 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/fit_readings.py" />
-      <source>'{word}' is no way to read control; such are as-read, mirrored, control-exchanged, survey:ft, survey-heights:m, control:ft, control-heights:m, names:A=B, several with + between them.</source>
-      <translation>'{word}' no es una forma de leer los puntos de apoyo; son posibles as-read, mirrored, control-exchanged, survey:ft, survey-heights:m, control:ft, control-heights:m, names:A=B, varias con + entre ellas.</translation>
+      <source>'{word}' is no way to read control; such are as-read, mirrored, control-exchanged, control-prefix, survey:ft, survey-heights:m, survey-depths, control:ft, control-heights:m, names:A=B, several with + between them.</source>
+      <translation>'{word}' no es una forma de leer los puntos de apoyo; son posibles as-read, mirrored, control-exchanged, control-prefix, survey:ft, survey-heights:m, survey-depths, control:ft, control-heights:m, names:A=B, varias con + entre ellas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/base_shift.py" />
@@ -129,9 +129,19 @@
       <translation>--geoid está vacío; indique metros o un archivo con una malla de ondulaciones del geoide.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/arguments/parser.py" />
+      <source>--job goes on with a job by the choices in its file, so {other} cannot be given too. To change a choice, give the survey and all choices with --out of the same folder, or change the file; another visit is added with --add.</source>
+      <translation>--job continúa un trabajo con las elecciones de su archivo, así que no se puede dar también {other}. Para cambiar una elección, dé el levantamiento y todas las elecciones con --out de la misma carpeta, o cambie el archivo; otra campaña se añade con --add.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/job/landmarks.py" />
       <source>--near must be a place such as 51.45N,9.0E, an easting and northing in --crs, or a file of points or GeoJSON whose coordinates can be understood; not '{value}'.</source>
       <translation>--near debe ser un lugar como 51.45N,9.0E, unas coordenadas este y norte en --crs, o un archivo de puntos o GeoJSON con coordenadas comprensibles; no '{value}'.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/arguments/water.py" />
+      <source>--rain {rain:g} would be inches an hour, as the survey is in feet, and so much does not fall; say the unit with --rain-unit, in/h or mm/h.</source>
+      <translation>--rain {rain:g} serían pulgadas por hora, pues el levantamiento está en pies, y no llueve tanto; indique la unidad con --rain-unit, in/h o mm/h.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -145,8 +155,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>95 % interval (mm)</source>
-      <translation>Intervalo del 95 % (mm)</translation>
+      <source>95 % interval ({unit})</source>
+      <translation>Intervalo del 95 % ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -194,7 +204,7 @@
       <translation>Un tamaño de celda de {cell} m da {columns} x {rows} celdas en esta superficie, más de {most}; indique una celda mayor.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>A combined factor of {factor} cannot be right; it is a number close to 1.</source>
       <translation>Un factor combinado de {factor} no puede ser correcto; es un número próximo a 1.</translation>
     </message>
@@ -280,8 +290,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
-      <source>A hollow counts as a pond when the noise of the heights, with a standard deviation of {sigma} mm, makes one like it anywhere in the survey with a probability below {chance} %, and it is at least {depth} deep. This takes errors as independent; what neighbours share, as one bad fix over a minute, can make a wider hollow.</source>
-      <translation>Una hondonada cuenta como charco cuando el ruido de las cotas, con una desviación típica de {sigma} mm, produce otra igual en cualquier lugar del levantamiento con una probabilidad inferior al {chance} %, y tiene al menos {depth} de profundidad. Se toman los errores como independientes; lo que comparten los vecinos, como una mala solución durante un minuto, puede producir una hondonada más ancha.</translation>
+      <source>A hollow counts as a pond when the noise of the heights, with a standard deviation of {sigma}, makes one like it anywhere in the survey with a probability below {chance} %, and it is at least {depth} deep. This takes errors as independent; what neighbours share, as one bad fix over a minute, can make a wider hollow.</source>
+      <translation>Una hondonada cuenta como charco cuando el ruido de las cotas, con una desviación típica de {sigma}, produce otra igual en cualquier lugar del levantamiento con una probabilidad inferior al {chance} %, y tiene al menos {depth} de profundidad. Se toman los errores como independientes; lo que comparten los vecinos, como una mala solución durante un minuto, puede producir una hondonada más ancha.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/line_heights.py" />
@@ -292,11 +302,6 @@
       <location filename="../plugin/core/surface/line_heights.py" />
       <source>A line has the height 0 at some of its vertices, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. That makes pits or spikes. If 0 means that nobody measured a height there, leave it empty.</source>
       <translation>Una línea tiene cota 0 en algunos de sus vértices, donde los puntos más cercanos están entre {low:.3f} m y {high:.3f} m: {labels}. Eso crea hoyos o picos. Si 0 significa que nadie midió allí la cota, déjela vacía.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/surface/build.py" />
-      <source>A line runs through a survey point at another height; the point keeps its own. Difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
-      <translation>Una línea pasa por un punto del levantamiento a otra cota; el punto conserva la suya. Diferencia {spread:.3f} m, en E {easting:.3f} N {northing:.3f}: {first} a {first_height:.3f} m y el punto {second} a {second_height:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
@@ -802,6 +807,11 @@
       <translation>Cambio de pendiente (%)</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Changed</source>
+      <translation>Cambiado</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/setout_table.py" />
       <source>Check on the control points before, during and after the work; set nothing out while they are off by more than the job's tolerance.</source>
       <translation>Compruebe sobre los puntos de apoyo antes, durante y después del trabajo; no replantee nada mientras se desvíen más de la tolerancia del trabajo.</translation>
@@ -838,8 +848,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Claimed (mm)</source>
-      <translation>Declarado (mm)</translation>
+      <source>Claimed ({unit})</source>
+      <translation>Declarado ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -862,14 +872,19 @@
       <translation>Colores: ColorBrewer 2.0, esquemas aptos para lectores daltónicos.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Combined factor {combined} at easting {easting} m, northing {northing} m: projection scale factor {projection} x height factor {height} (ellipsoidal height {h} m, {h_origin}; mean radius of curvature {radius} m).</source>
       <translation>Factor combinado {combined} en este {easting} m, norte {northing} m: factor de escala de la proyección {projection} x factor de altura {height} (altura elipsoidal {h} m, {h_origin}; radio medio de curvatura {radius} m).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Combined factor {combined}, as given by the user.</source>
       <translation>Factor combinado {combined}, indicado por el usuario.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Common ground</source>
+      <translation>Terreno común</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -1017,6 +1032,11 @@
       <translation>Curvas del área y el volumen del agua según su nivel, desde el punto bajo hasta el rebose.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Cut</source>
+      <translation>Desmonte</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_sections.py" />
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>Cut ({unit})</source>
@@ -1079,13 +1099,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Depth (mm)</source>
-      <translation>Profundidad (mm)</translation>
+      <source>Depth ({unit})</source>
+      <translation>Profundidad ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>Depth of cut (orange) and fill (purple), drawn from a grid of {cell} m. Numbers come from the triangles.</source>
-      <translation>Profundidad de desmonte (naranja) y terraplén (morado), dibujada a partir de una malla de {cell} m. Las cifras proceden de los triángulos.</translation>
+      <source>Depth of cut (orange) and fill (purple), drawn from a grid of {cell}. Numbers come from the triangles.</source>
+      <translation>Profundidad de desmonte (naranja) y terraplén (morado), dibujada a partir de una malla de {cell}. Las cifras proceden de los triángulos.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -1115,8 +1135,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>Differences of height (mm)</source>
-      <translation>Diferencias de cota (mm)</translation>
+      <source>Differences of height ({unit})</source>
+      <translation>Diferencias de cota ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -1135,8 +1155,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Dots and intervals: the standard deviation of a height found for each of {shown} runs, from {low} to {high} mm, beside what the receiver claims; {off} claims lie outside the interval of their run.</source>
-      <translation>Puntos e intervalos: la desviación típica de una cota hallada en cada uno de {shown} tramos, de {low} a {high} mm, junto a la que declara el receptor; {off} declaraciones quedan fuera del intervalo de su tramo.</translation>
+      <source>Dots and intervals: the standard deviation of a height found for each of {shown} runs, from {low} to {high} {unit}, beside what the receiver claims; {off} claims lie outside the interval of their run.</source>
+      <translation>Puntos e intervalos: la desviación típica de una cota hallada en cada uno de {shown} tramos, de {low} a {high} {unit}, junto a la que declara el receptor; {off} declaraciones quedan fuera del intervalo de su tramo.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/quality_sections.py" />
@@ -1158,6 +1178,11 @@
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Drains to</source>
       <translation>Drena a</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Drawn     {breaklines} breaklines, {boundaries} boundary rings, {voids} voids, from {files}</source>
+      <translation>Dibujado  {breaklines} líneas de rotura, {boundaries} anillos de contorno, {voids} huecos, de {files}</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/side.py" />
@@ -1186,8 +1211,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
-      <source>East, mm</source>
-      <translation>Este, mm</translation>
+      <source>East ({unit})</source>
+      <translation>Este ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -1303,7 +1328,7 @@
       <translation>Ediciones a mano de {file}: {applied} de {count} aplicadas</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_place.py" />
       <source>Ellipsoidal heights are wanted, but {crs} counts heights from another level; give a CRS without heights.</source>
       <translation>Se piden alturas elipsoidales, pero {crs} cuenta las alturas desde otro nivel; indique un SRC sin alturas.</translation>
     </message>
@@ -1354,12 +1379,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
-      <source>Field codes were not read: the surface has no lines to hold to.</source>
-      <translation>No se leyeron códigos de campo: la superficie no tiene líneas que respetar.</translation>
+      <source>Field codes were not read: no lines come from them.</source>
+      <translation>No se leyeron códigos de campo: no procede de ellos ninguna línea.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/visits.py" />
       <source>File</source>
       <translation>Archivo</translation>
     </message>
@@ -1382,6 +1408,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Files handed over</source>
       <translation>Archivos entregados</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Fill</source>
+      <translation>Terraplén</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
@@ -1456,8 +1487,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Found (mm)</source>
-      <translation>Hallado (mm)</translation>
+      <source>Found ({unit})</source>
+      <translation>Hallado ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
@@ -1511,13 +1542,13 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/operations.py" />
-      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres. Accept it by its name if that will do: '{name}'.</source>
-      <translation>De {source} a {target} PROJ solo dispone aquí de una operación aproximada (ballpark), que puede errar en muchos metros. Acéptela por su nombre si le basta: '{name}'.</translation>
+      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres. If that will do, accept it by its name: {typed}.</source>
+      <translation>De {source} a {target} PROJ solo dispone aquí de una operación aproximada (ballpark), que puede errar en muchos metros. Si le basta, acéptela por su nombre: {typed}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/operations.py" />
-      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres: '{best}' needs {grids}, not installed here. Install the file, or accept the ballpark operation by its name: '{name}'.</source>
-      <translation>De {source} a {target} PROJ solo dispone aquí de una operación aproximada (ballpark), que puede errar en muchos metros: '{best}' necesita {grids}, no instalado aquí. Instale el archivo o acepte la operación aproximada por su nombre: '{name}'.</translation>
+      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres: '{best}' needs {grids}, not installed here. Install the file, or accept the ballpark operation by its name: {typed}.</source>
+      <translation>De {source} a {target} PROJ solo dispone aquí de una operación aproximada (ballpark), que puede errar en muchos metros: '{best}' necesita {grids}, no instalado aquí. Instale el archivo o acepte la operación aproximada por su nombre: {typed}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/operations.py" />
@@ -1526,8 +1557,8 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/operations.py" />
-      <source>From {source} to {target} the best operation needs {grids}, not installed here: '{best}' (accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used (accuracy {accuracy}): '{name}'.</source>
-      <translation>De {source} a {target} la mejor operación necesita {grids}, no instalado aquí: '{best}' (precisión {best_accuracy}). Instale el archivo o acepte por su nombre la operación que se puede usar (precisión {accuracy}): '{name}'.</translation>
+      <source>From {source} to {target} the best operation needs {grids}, not installed here: '{best}' (accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used (accuracy {accuracy}): {typed}.</source>
+      <translation>De {source} a {target} la mejor operación necesita {grids}, no instalado aquí: '{best}' (precisión {best_accuracy}). Instale el archivo o acepte por su nombre la operación que se puede usar (precisión {accuracy}): {typed}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -1563,8 +1594,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Grades and vertical curves fitted; residuals {spread} mm (robust), at most {worst} mm</source>
-      <translation>Rasantes y acuerdos verticales ajustados; residuos {spread} mm (robusto), como máximo {worst} mm</translation>
+      <source>Grades and vertical curves fitted; residuals {spread} (robust), at most {worst}</source>
+      <translation>Rasantes y acuerdos verticales ajustados; residuos {spread} (robusto), como máximo {worst}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -1587,7 +1618,7 @@
       <translation>Explanación: {name}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Grid coordinates changed to ground: distances from the origin (easting {easting} m, northing {northing} m) divided by the combined factor, then {shift_e} m added to the eastings and {shift_n} m to the northings. Heights are untouched.</source>
       <translation>Coordenadas de cuadrícula convertidas a terreno: distancias desde el origen (este {easting} m, norte {northing} m) divididas por el factor combinado; después se suman {shift_e} m a las coordenadas este y {shift_n} m a las norte. Las cotas no se modifican.</translation>
     </message>
@@ -1597,7 +1628,7 @@
       <translation>Terreno y cuadrícula necesitan el SRC de la cuadrícula; indíquelo como --crs, no una cuadrícula local.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Ground coordinates changed to grid: {shift_e} m taken from the eastings and {shift_n} m from the northings, then distances from the origin (easting {easting} m, northing {northing} m) multiplied by the combined factor. Heights are untouched.</source>
       <translation>Coordenadas de terreno convertidas a cuadrícula: se restan {shift_e} m de las coordenadas este y {shift_n} m de las norte; después, las distancias desde el origen (este {easting} m, norte {northing} m) se multiplican por el factor combinado. Las cotas no se modifican.</translation>
     </message>
@@ -1635,6 +1666,7 @@
       <location filename="../plugin/core/report/accuracy_page.py" />
       <location filename="../plugin/core/report/figures.py" />
       <location filename="../plugin/core/report/grading_figures.py" />
+      <location filename="../plugin/core/report/input_sections.py" />
       <location filename="../plugin/core/report/pass_figures.py" />
       <location filename="../plugin/core/report/road_figures.py" />
       <source>Height ({unit})</source>
@@ -1652,8 +1684,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>Height of the surface less that of the check point, in millimetres; those outside have no figure.</source>
-      <translation>Cota de la superficie menos la del punto de comprobación, en milímetros; los que quedan fuera no llevan cifra.</translation>
+      <source>Height of the surface less that of the check point, in {unit}; those outside have no figure.</source>
+      <translation>Cota de la superficie menos la del punto de comprobación, en {unit}; los que quedan fuera no llevan cifra.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/quality_sections.py" />
@@ -1664,11 +1696,6 @@
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Height over distance along the pass: {shown} of {count} places with flagged or rejected points, each kind before a second of its kind, the longest first.</source>
       <translation>Cota según la distancia a lo largo de la pasada: {shown} de {count} lugares con puntos marcados o rechazados, cada tipo antes que un segundo del mismo tipo, primero el más largo.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/report/input_sections.py" />
-      <source>Height, mm</source>
-      <translation>Cota, mm</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control_said.py" />
@@ -1749,6 +1776,11 @@
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Here water stays in every pit, those of noise too.</source>
       <translation>Aquí el agua se queda en todos los puntos bajos, también en los debidos al ruido.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Higher than before by</source>
+      <translation>Más alto que antes en</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -1882,13 +1914,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>Its own sigma (mm)</source>
-      <translation>Su propia sigma (mm)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/report/road_sections.py" />
-      <source>K (m/%)</source>
-      <translation>K (m/%)</translation>
+      <source>Its own sigma ({unit})</source>
+      <translation>Su propia sigma ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -1926,6 +1953,11 @@
       <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Larger by ({unit}²)</source>
       <translation>Mayor en ({unit}²)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Later visits</source>
+      <translation>Campañas posteriores</translation>
     </message>
     <message>
       <location filename="../plugin/core/gate/causes.py" />
@@ -2051,8 +2083,28 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
+      <source>Lines drawn by hand</source>
+      <translation>Líneas dibujadas a mano</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>Lines drawn by hand and edits of the surface count also where the ground of a later visit does; take away those that it has overtaken.</source>
+      <translation>Las líneas dibujadas a mano y las ediciones de la superficie cuentan también donde cuenta el terreno de una campaña posterior; quite las que ésta haya dejado atrás.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
       <source>Lines from field codes</source>
       <translation>Líneas de códigos de campo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Lines from field codes and by hand</source>
+      <translation>Líneas de códigos de campo y a mano</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Lines of the field codes go before those drawn by hand, these before lines that the points show. Places where a drawn line meets another line or a survey point at another height: {count}; see “Surface”.</source>
+      <translation>Las líneas de los códigos de campo tienen prioridad sobre las dibujadas a mano, y estas sobre las líneas que muestran los puntos. Lugares donde una línea dibujada se encuentra con otra línea o con un punto del levantamiento a otra cota: {count}; véase «Superficie».</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -2064,8 +2116,13 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>Lines run through {count} survey points at other heights; the points keep theirs. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
-      <translation>Las líneas pasan por {count} puntos del levantamiento a otras cotas; los puntos conservan las suyas. Mayor diferencia {spread:.3f} m, en E {easting:.3f} N {northing:.3f}: {first} a {first_height:.3f} m y el punto {second} a {second_height:.3f} m.</translation>
+      <source>Lines run through or end on a survey point at another height; the point keeps its own. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
+      <translation>Las líneas pasan por un punto del levantamiento o terminan en él a otra cota; el punto conserva la suya. Mayor diferencia {spread:.3f} m, en E {easting:.3f} N {northing:.3f}: {first} a {first_height:.3f} m y el punto {second} a {second_height:.3f} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>Lines run through or end on {count} survey points at other heights; the points keep theirs. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
+      <translation>Las líneas pasan por {count} puntos del levantamiento o terminan en ellos a otras cotas; los puntos conservan las suyas. Mayor diferencia {spread:.3f} m, en E {easting:.3f} N {northing:.3f}: {first} a {first_height:.3f} m y el punto {second} a {second_height:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -2273,6 +2330,11 @@
       <translation>Nombre</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>Names of control points are written otherwise in the survey, and taken for the same: {names}.</source>
+      <translation>Los nombres de puntos de apoyo están escritos de otra forma en el levantamiento y se toman por los mismos: {names}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>Neither exchanged columns nor another unit, zone or false origin brings them there; check the CRS.</source>
       <translation>Ni columnas intercambiadas ni otra unidad, huso o falso origen los llevan allí; compruebe el SRC.</translation>
@@ -2411,8 +2473,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
-      <source>North, mm</source>
-      <translation>Norte, mm</translation>
+      <source>North ({unit})</source>
+      <translation>Norte ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -2525,8 +2587,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/point_sections.py" />
-      <source>Of the flagged points {count} are left out of the surface: stretches of 5 m or more that at least two passes meet, along at least half of them, which all say that they are off, by more than their doubt. All other flagged points are in the surface. Whoever knows the site puts these stretches back with --keep-flagged, or single points by the status used; else they are places to walk again.</source>
-      <translation>De los puntos marcados, {count} se dejan fuera de la superficie: tramos de 5 m o más con los que se encuentran al menos dos pasadas, a lo largo de al menos la mitad de ellos, y todas dicen que se desvían, en más de su incertidumbre. Todos los demás puntos marcados están en la superficie. Quien conozca la obra repone estos tramos con --keep-flagged, o puntos sueltos con el estado used (usado); si no, son lugares que volver a recorrer.</translation>
+      <source>Of the flagged points {count} are left out of the surface: stretches of {length} or more that at least two passes meet, along at least half of them, which all say that they are off, by more than their doubt. All other flagged points are in the surface. Whoever knows the site puts these stretches back with --keep-flagged, or single points by the status used; else they are places to walk again.</source>
+      <translation>De los puntos marcados, {count} se dejan fuera de la superficie: tramos de {length} o más con los que se encuentran al menos dos pasadas, a lo largo de al menos la mitad de ellos, y todas dicen que se desvían, en más de su incertidumbre. Todos los demás puntos marcados están en la superficie. Quien conozca la obra repone estos tramos con --keep-flagged, o puntos sueltos con el estado used (usado); si no, son lugares que volver a recorrer.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -2549,7 +2611,7 @@
       <translation>Por indicación del usuario, los puntos de apoyo se leyeron así: {reading}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>On the user's word one of {total} points was read otherwise: {cause}.</source>
       <translation>Por indicación del usuario, uno de {total} puntos se leyó de otro modo: {cause}.</translation>
     </message>
@@ -2559,7 +2621,7 @@
       <translation>Por indicación del usuario, el ajuste se usa aunque se juzgó que no es bueno: escala {scale}, esperada {expected}; mayor residuo {largest} m en planta.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>On the user's word {count} of {total} points were read otherwise: {cause}.</source>
       <translation>Por indicación del usuario, {count} de {total} puntos se leyeron de otro modo: {cause}.</translation>
     </message>
@@ -2639,7 +2701,7 @@
       <translation>Un punto está fuera de la superficie existente: allí no se conocen desmonte ni terraplén.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>One point lies well as it is and stays so.</source>
       <translation>Un punto está bien tal cual y así se queda.</translation>
     </message>
@@ -2689,7 +2751,7 @@
       <translation>Resultado</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Over the site the factor runs from {least} to {most}; with one factor a line of 100 m is wrong by up to {worst_mm} mm.</source>
       <translation>En la obra el factor va de {least} a {most}; con un solo factor, una línea de 100 m tiene un error de hasta {worst_mm} mm.</translation>
     </message>
@@ -2755,8 +2817,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>Place (mm)</source>
-      <translation>Posición (mm)</translation>
+      <source>Place ({unit})</source>
+      <translation>Posición ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/storage_page.py" />
@@ -2770,8 +2832,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
-      <source>Places recorded more than once (equal to 0.1 mm in plan): {count}. Rule: the surface takes the mean height.</source>
-      <translation>Lugares registrados más de una vez (iguales a 0,1 mm en planta): {count}. Regla: la superficie toma la cota media.</translation>
+      <source>Places recorded more than once (equal to {grid} in plan): {count}. Rule: the surface takes the mean height.</source>
+      <translation>Lugares registrados más de una vez (iguales a {grid} en planta): {count}. Regla: la superficie toma la cota media.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -2826,6 +2888,7 @@
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <location filename="../plugin/core/report/point_sections.py" />
+      <location filename="../plugin/core/report/visits.py" />
       <source>Points</source>
       <translation>Puntos</translation>
     </message>
@@ -2876,8 +2939,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>Points that stand within {beside:.2f} m of a used step and agree with its heights are no vertices of the surface: the line stands for them. They are not rejected, and have the reason in_line in points.csv.</source>
-      <translation>Los puntos que están a menos de {beside:.2f} m de un escalón usado y concuerdan con sus cotas no son vértices de la superficie: la línea los representa. No están rechazados, y llevan el motivo in_line en points.csv.</translation>
+      <source>Points that stand within {beside} of a used step and agree with its heights are no vertices of the surface: the line stands for them. They are not rejected, and have the reason in_line in points.csv.</source>
+      <translation>Los puntos que están a menos de {beside} de un escalón usado y concuerdan con sus cotas no son vértices de la superficie: la línea los representa. No están rechazados, y llevan el motivo in_line en points.csv.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -2957,8 +3020,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>RMSEV with that error in quadrature (mm)</source>
-      <translation>RMSEV con ese error en cuadratura (mm)</translation>
+      <source>RMSEV with that error in quadrature ({unit})</source>
+      <translation>RMSEV con ese error en cuadratura ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -3009,6 +3072,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/visits.py" />
       <source>Rejected lines</source>
       <translation>Líneas rechazadas</translation>
     </message>
@@ -3099,7 +3163,7 @@
       <translation>Mismo lugar, cotas distintas: las mayores diferencias</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Sample line {start} to {end}: {grid_m} m in the grid, {ground_m} m on the ground, {difference_mm} mm apart ({ppm} ppm).</source>
       <translation>Línea de ejemplo de {start} a {end}: {grid_m} m en la cuadrícula, {ground_m} m en el terreno, {difference_mm} mm de diferencia ({ppm} ppm).</translation>
     </message>
@@ -3190,8 +3254,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Size (mm)</source>
-      <translation>Tamaño (mm)</translation>
+      <source>Size ({unit})</source>
+      <translation>Tamaño ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -3207,6 +3271,11 @@
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Slope of the triangles; a slope on a limit belongs to the flatter class.</source>
       <translation>Pendiente de los triángulos; una pendiente que coincide con un límite pertenece a la clase más llana.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/grading.py" />
+      <source>Slopes of cut run under slopes of fill over {area:.1f} m², by up to {height:.2f} m, most near E {easting:.3f} N {northing:.3f}: there is no room for both. The cut counts there, and its upper edge is steeper than asked for. Give steeper side slopes, or bring these parts of the platform farther apart or nearer in height.</source>
+      <translation>Taludes de desmonte pasan por debajo de taludes de terraplén en {area:.1f} m², hasta {height:.2f} m, sobre todo cerca de E {easting:.3f} N {northing:.3f}: no hay sitio para ambos. Ahí cuenta el desmonte, y su borde superior es más empinado de lo pedido. Dé taludes más empinados, o separe esas partes de la plataforma, o acerque sus alturas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
@@ -3285,23 +3354,23 @@
     </message>
     <message>
       <location filename="../plugin/core/report/run_figures.py" />
-      <source>Standard deviation of a height (mm)</source>
-      <translation>Desviación típica de una cota (mm)</translation>
+      <source>Standard deviation of a height ({unit})</source>
+      <translation>Desviación típica de una cota ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Standard deviation of a height, found in this survey (mm)</source>
-      <translation>Desviación típica de una cota, hallada en este levantamiento (mm)</translation>
+      <source>Standard deviation of a height, found in this survey ({unit})</source>
+      <translation>Desviación típica de una cota, hallada en este levantamiento ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Standard deviations come from heights good to {own} mm, each with an error of its own; no drift.</source>
-      <translation>Las desviaciones típicas proceden de cotas de precisión {own} mm, cada una con su propio error; sin deriva.</translation>
+      <source>Standard deviations come from heights good to {own}, each with an error of its own; no drift.</source>
+      <translation>Las desviaciones típicas proceden de cotas de precisión {own}, cada una con su propio error; sin deriva.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Standard deviations come from heights good to {total} mm: {own} mm of each point's own and {drift} mm that drift within {time} s, common to points recorded together.</source>
-      <translation>Las desviaciones típicas proceden de cotas de precisión {total} mm: {own} mm propios de cada punto y {drift} mm que derivan en {time} s, comunes a los puntos registrados juntos.</translation>
+      <source>Standard deviations come from heights good to {total}: {own} of each point's own and {drift} that drift within {time} s, common to points recorded together.</source>
+      <translation>Las desviaciones típicas proceden de cotas de precisión {total}: {own} propios de cada punto y {drift} que derivan en {time} s, comunes a los puntos registrados juntos.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/storage_page.py" />
@@ -3344,8 +3413,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>Step (mm)</source>
-      <translation>Escalón (mm)</translation>
+      <source>Step ({unit})</source>
+      <translation>Escalón ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -3389,8 +3458,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>Surface less check (mm)</source>
-      <translation>Superficie menos comprobación (mm)</translation>
+      <source>Surface less check ({unit})</source>
+      <translation>Superficie menos comprobación ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -3473,7 +3542,7 @@
       <translation>El SRC es dudoso: en {crs} los puntos están a {distance} del área de uso de {other}, el SRC del proyecto, fuera de ella. Compruebe en cuál de los dos están las coordenadas.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <location filename="../plugin/core/georeference/crs_said.py" />
       <source>The CRS is doubtful: {file} itself says “{words}”, and {crs} was chosen. Check which of them it is.</source>
       <translation>El SRC es dudoso: el propio archivo {file} dice «{words}», y se eligió {crs}. Compruebe cuál de los dos es.</translation>
     </message>
@@ -3608,6 +3677,21 @@
       <translation>Los perfiles transversales de las estaciones {first} y {second} se cruzan en una curva cerrada, a {offset:.2f} m hacia la {side}. El terreno más allá del cruce se cuenta dos veces: haga allí los perfiles más estrechos o en menor número.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The decision by hand on {name} of line {line} no longer has a point in the survey and has no effect. It stays in the job.</source>
+      <translation>La decisión a mano sobre {name} de la línea {line} ya no tiene ningún punto en el levantamiento y no surte efecto. Permanece en el trabajo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>The decision by hand that stands in {file} is used; remove it there if it is not meant.</source>
+      <translation>Se usa la decisión a mano que figura en {file}; elimínela allí si no es intencionada.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The decision on line {line}: '{word}' is none of {words}; mend it in the job's file.</source>
+      <translation>La decisión sobre la línea {line}: '{word}' no es ninguna de {words}; corríjala en el archivo del trabajo.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/depths.py" />
       <source>The depth limits {limits} (metres) must be above 0 and rise; mend their list.</source>
       <translation>Los límites de profundidad {limits} (metros) deben ser mayores que 0 y crecientes; corrija su lista.</translation>
@@ -3648,6 +3732,26 @@
       <translation>El archivo no da desviaciones típicas, así que este informe no puede decir cuán incierta es una cota aislada. Pueden hacerlo observaciones de comprobación independientes.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The file of the survey has changed: the decision by hand on the point of line {before} was found again by its place, in line {line}.</source>
+      <translation>El archivo del levantamiento ha cambiado: la decisión a mano sobre el punto de la línea {before} se volvió a encontrar por su lugar, en la línea {line}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The file of the survey has changed: the decision by hand on {name} was found again in line {line} (it was line {before}).</source>
+      <translation>El archivo del levantamiento ha cambiado: la decisión a mano sobre {name} se volvió a hallar en la línea {line} (era la línea {before}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The file of the survey has changed: {count} decisions by hand were found again by the names of their points, the first, on {name}, in line {line} (it was line {before}).</source>
+      <translation>El archivo del levantamiento ha cambiado: {count} decisiones a mano se volvieron a hallar por los nombres de sus puntos; la primera, sobre {name}, en la línea {line} (era la línea {before}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The file of the survey has changed: {count} decisions by hand were found again by the places of their points, the first, of line {before}, in line {line}.</source>
+      <translation>El archivo del levantamiento ha cambiado: {count} decisiones a mano se volvieron a encontrar por los lugares de sus puntos, la primera, de la línea {before}, en la línea {line}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>The files of the survey</source>
       <translation>Los archivos del levantamiento</translation>
@@ -3659,8 +3763,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
-      <source>The height at which cut times the factor equals fill and the surplus asked for. Its ± (95 %) is the doubt of the volumes over the area that a metre of height moves; the factor's own doubt is not in it, and is often larger.</source>
-      <translation>La cota a la que el desmonte por el factor iguala el terraplén más el excedente pedido. Su ± (95 %) es la incertidumbre de los volúmenes dividida por el área que mueve un metro de cota; la incertidumbre del propio factor no está incluida y suele ser mayor.</translation>
+      <source>The height at which cut times the factor equals fill and the surplus asked for. Its ± (95 %) is the doubt of the volumes over the area by which they change; the factor's own doubt is not in it, and is often larger.</source>
+      <translation>La cota a la que el desmonte por el factor iguala el terraplén más el excedente pedido. Su ± (95 %) es la incertidumbre de los volúmenes dividida por el área según la cual cambian; la incertidumbre del propio factor no está incluida y suele ser mayor.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/doubt.py" />
@@ -3678,7 +3782,7 @@
       <translation>La tolerancia de cota para dibujar las curvas de nivel es {tolerance} m; indique un número de metros a partir de 0.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>The heights were taken as ellipsoidal without a geoid separation; 30 m of separation would change distances by 5 mm in a kilometre.</source>
       <translation>Las alturas se tomaron como elipsoidales sin ondulación del geoide; 30 m de ondulación cambiarían las distancias 5 mm por kilómetro.</translation>
     </message>
@@ -3693,6 +3797,21 @@
       <translation>La equidistancia de {interval} {unit} es más fina de lo que admite el levantamiento. Elija una mayor.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The job decides the point of line {line} twice and not alike; the later decision counts: {status}.</source>
+      <translation>El trabajo decide dos veces y no igual sobre el punto de la línea {line}; cuenta la última decisión: {status}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The job decides {count} points twice and not alike; the later decision counts, on the first, of line {line}: {status}.</source>
+      <translation>El trabajo decide dos veces y no igual sobre {count} puntos; cuenta la última decisión, en el primero, de la línea {line}: {status}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>The kerb of an island is told by all passes that go up on it and down again together: five or more. Where none of them crosses an end, that end is left open.</source>
+      <translation>El bordillo de una isleta lo muestran todas las pasadas que suben a él y vuelven a bajar juntas: cinco o más. Donde ninguna de ellas cruza un extremo, ese extremo queda abierto.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/contours/smooth.py" />
       <source>The largest shift for smoothing contours is {max_shift} m; give a number of metres from 0 up.</source>
       <translation>El desplazamiento máximo para suavizar las curvas de nivel es {max_shift} m; indique un número de metros a partir de 0.</translation>
@@ -3701,6 +3820,11 @@
       <location filename="../plugin/core/earthwork/plane.py" />
       <source>The level or plane has a value that is no number ({values}); give numbers.</source>
       <translation>El nivel o plano tiene un valor que no es un número ({values}); indique números.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/plane.py" />
+      <source>The level or plane lies at {level:.0f} m, where no ground is; give it in the unit of the heights.</source>
+      <translation>El nivel o plano está a {level:.0f} m, donde no hay terreno; délo en la unidad de las cotas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -3720,8 +3844,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
-      <source>The map shows the contours of the sheet: heights were moved by at most {moved} (allowed: {calm}) and then lines by at most {shifted} m in plan (allowed: {smooth} m). No line crosses another or a breakline. They are for drawing only; lengths, areas and the table below are of the exact contours.</source>
-      <translation>El mapa muestra las curvas de nivel de la hoja: las cotas se movieron como máximo {moved} (permitido: {calm}) y después las líneas como máximo {shifted} m en planta (permitido: {smooth} m). Ninguna línea cruza otra ni una línea de rotura. Son solo para dibujo; las longitudes, áreas y la tabla siguiente son de las curvas exactas.</translation>
+      <source>The map shows the contours of the sheet: heights were moved by at most {moved} (allowed: {calm}) and then lines by at most {shifted} in plan (allowed: {smooth}). No line crosses another or a breakline. They are for drawing only; lengths, areas and the table below are of the exact contours.</source>
+      <translation>El mapa muestra las curvas de nivel de la hoja: las cotas se movieron como máximo {moved} (permitido: {calm}) y después las líneas como máximo {shifted} en planta (permitido: {smooth}). Ninguna línea cruza otra ni una línea de rotura. Son solo para dibujo; las longitudes, áreas y la tabla siguiente son de las curvas exactas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -3762,6 +3886,11 @@
       <location filename="../plugin/core/earthwork/storage.py" />
       <source>The place of the basin, E {easting:.3f} N {northing:.3f}, is outside the surface. Give one inside.</source>
       <translation>El lugar de la balsa, E {easting:.3f} N {northing:.3f}, está fuera de la superficie. Indique uno dentro.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/side_slopes.py" />
+      <source>The platform is too steep near E {easting:.3f} N {northing:.3f}: slopes of {run:g} metres out for each metre up or down run under or over its own edges there. Give steeper side slopes, or tilt the platform less.</source>
+      <translation>La plataforma es demasiado inclinada cerca de E {easting:.3f} N {northing:.3f}: taludes de {run:g} metros en horizontal por cada metro de subida o bajada pasan allí por debajo o por encima de sus propios bordes. Indique taludes más empinados, o incline menos la plataforma.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/grading.py" />
@@ -3834,7 +3963,7 @@
       <translation>El punto de la línea {line} supera las tolerancias '{set}' ({reasons}).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>The point of line {line} is not explained by it and stays as it is.</source>
       <translation>El punto de la línea {line} no queda explicado por ello y se queda como está.</translation>
     </message>
@@ -3944,7 +4073,7 @@
       <translation>Lo mismo por otros métodos</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>The scale of a local grid is not known; say the CRS of the points to compute it.</source>
       <translation>No se conoce la escala de una cuadrícula local; indique el SRC de los puntos para calcularla.</translation>
     </message>
@@ -4079,7 +4208,7 @@
       <translation>La sección tipo necesita anchuras mayores que 0 a ambos lados y una cuneta de profundidad mayor que 0.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>The unit of the heights was left as it was read.</source>
       <translation>La unidad de las cotas se dejó tal como se leyó.</translation>
     </message>
@@ -4102,6 +4231,11 @@
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>The volumes of this page are exact for the two surfaces: every triangle of the one is cut along those of the other. Other methods take samples, so they differ:</source>
       <translation>Los volúmenes de esta página son exactos para las dos superficies: cada triángulo de una se corta por los de la otra. Otros métodos toman muestras, así que difieren:</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The whole survey lies elsewhere than when {count} decisions by hand were taken; they are taken for the points of their lines, the first for that of line {line}. Look at them on the map.</source>
+      <translation>Todo el levantamiento está en otro sitio que cuando se tomaron {count} decisiones a mano; se toman para los puntos de sus líneas, la primera para el de la línea {line}. Mírelas en el mapa.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -4134,7 +4268,7 @@
       <translation>Las palabras '{words}' deben ser cuatro, separadas por comas: para inicio, fin, cierre y arco, en este orden. Deje una vacía donde en campo no haya ninguna.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>Their heights were in the same unit, and were changed alike.</source>
       <translation>Sus cotas estaban en la misma unidad y se cambiaron igual.</translation>
     </message>
@@ -4152,6 +4286,11 @@
       <location filename="../plugin/core/handover/setout.py" />
       <source>There are no points to set out in what was given.</source>
       <translation>No hay puntos que replantear en lo indicado.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>There are {count} boundaries, such as one by field codes and one that was drawn: the surface is what lies within all of them.</source>
+      <translation>Hay {count} contornos, por ejemplo uno por códigos de campo y uno dibujado: la superficie es lo que queda dentro de todos.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/walk_area.py" />
@@ -4172,6 +4311,11 @@
       <location filename="../plugin/core/report/water_sections.py" />
       <source>There is no pond: noise explains every one of the {pits} pits, or they are shallower than asked.</source>
       <translation>No hay ningún charco: el ruido explica todos los {pits} puntos bajos, o son menos profundos de lo pedido.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/side_slopes.py" />
+      <source>There is no room for the slopes near E {easting:.3f} N {northing:.3f}: those of one part of the platform, {run:g} metres out for each metre up or down, run under or over the edge of another part. Give steeper side slopes, or bring the parts farther apart or nearer in height.</source>
+      <translation>No hay sitio para los taludes cerca de E {easting:.3f} N {northing:.3f}: los de una parte de la plataforma, {run:g} metros hacia fuera por cada metro de subida o bajada, pasan por debajo o por encima del borde de otra parte. Dé taludes más empinados, o separe las partes, o acerque sus alturas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/merge.py" />
@@ -4335,6 +4479,31 @@
       <translation>Vértices</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit</source>
+      <translation>Campaña</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit {number}, {file}, counts wherever it was walked, as said: {taken} of its points are taken in, and {superseded} earlier points that differ from it by more than noise are kept out.</source>
+      <translation>La campaña {number}, {file}, cuenta dondequiera que se recorrió, como se indicó: se toman {taken} de sus puntos, y {superseded} puntos anteriores que difieren de ella en más que el ruido quedan fuera.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit {number}, {file}, counts within the polygons of {area}, as said: {taken} of its points are taken in, and {superseded} earlier points that differ from it by more than noise are kept out. Elsewhere this surface is the ground before it.</source>
+      <translation>La campaña {number}, {file}, cuenta dentro de los polígonos de {area}, como se indicó: se toman {taken} de sus puntos, y {superseded} puntos anteriores que difieren de ella en más que el ruido quedan fuera. En lo demás, esta superficie es el terreno anterior.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit {number}, {file}, has no ground in common with what was there before it: no offset can be told.</source>
+      <translation>La campaña {number}, {file}, no tiene terreno en común con lo que había antes de ella: no se puede indicar ningún desfase.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit {number}, {file}, is not in this surface: over {changed:.0f} m² of the {common:.0f} m² that both cover it differs from the ground before it by more than noise. Say where its ground counts (--new-ground, or on the desk in “Compare later visits”); its own surface stands in surface_visit_{number}.2dm.</source>
+      <translation>La campaña {number}, {file}, no está en esta superficie: en {changed:.0f} m² de los {common:.0f} m² que ambas cubren difiere del terreno anterior en más que el ruido. Indique dónde cuenta su terreno (--new-ground, o en la mesa del levantamiento en «Comparar campañas posteriores»); su propia superficie está en surface_visit_{number}.2dm.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/job/volumes.py" />
       <source>Volume    {existing} to {design}: cut {cut:.1f} ± {cut_95:.1f} m³, fill {fill:.1f} ± {fill_95:.1f} m³, net {net:.1f} ± {net_95:.1f} m³ (95 %)</source>
       <translation>Volumen   {existing} a {design}: desmonte {cut:.1f} ± {cut_95:.1f} m³, terraplén {fill:.1f} ± {fill_95:.1f} m³, neto {net:.1f} ± {net_95:.1f} m³ (95 %)</translation>
@@ -4379,8 +4548,8 @@
     </message>
     <message>
       <location filename="../plugin/core/job/water.py" />
-      <source>Water     ponds: {ponds}, {volume:.1f} m³ when full; catchments: {catchments}; {nowhere:.0f} of {area:.0f} m² drain nowhere</source>
-      <translation>Agua      charcos: {ponds}, {volume:.1f} m³ llenos; cuencas: {catchments}; {nowhere:.0f} de {area:.0f} m² sin desagüe</translation>
+      <source>Water     ponds: {ponds}, {volume:.1f} m³ when full; catchments: {catchments}; {nowhere:.0f} m² of {area:.0f} m² drain nowhere</source>
+      <translation>Agua      charcos: {ponds}, {volume:.1f} m³ llenos; cuencas: {catchments}; {nowhere:.0f} m² de {area:.0f} m² sin desagüe</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_figures.py" />
@@ -4449,8 +4618,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>What it needs: points every half metre, four passes or more that cross the line, best squarely and every 3 m, and a step of about 60 mm or more; a smaller step needs less noise or more passes. Walking along foot and top, or along the bottom of a ditch, shows it too.</source>
-      <translation>Qué necesita: puntos cada medio metro, cuatro pasadas o más que crucen la línea, mejor en perpendicular y cada 3 m, y un escalón de unos 60 mm o más; un escalón menor requiere menos ruido o más pasadas. También la muestra caminar por el pie y la cabeza, o por el fondo de una cuneta.</translation>
+      <source>What it needs: points every {along}, four passes or more that cross the line, best squarely and every {across}, and a step of about {least} or more; a smaller step needs less noise or more passes. Walking along foot and top, or along the bottom of a ditch, shows it too.</source>
+      <translation>Qué necesita: puntos cada {along}, cuatro pasadas o más que crucen la línea, mejor en perpendicular y cada {across}, y un escalón de unos {least} o más; un escalón menor requiere menos ruido o más pasadas. También la muestra caminar por el pie y la cabeza, o por el fondo de una cuneta.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -4514,8 +4683,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/quality_sections.py" />
-      <source>Where the ground was measured, and where not. Circles hold no measured point and are wider than {limit} m in radius; triangles are marked from an edge of {edge} m.</source>
-      <translation>Dónde se midió el terreno y dónde no. Los círculos no contienen ningún punto medido y tienen más de {limit} m de radio; los triángulos se marcan a partir de una arista de {edge} m.</translation>
+      <source>Where the ground was measured, and where not. Circles hold no measured point and are wider than {limit} in radius; triangles are marked from an edge of {edge}.</source>
+      <translation>Dónde se midió el terreno y dónde no. Los círculos no contienen ningún punto medido y tienen más de {limit} de radio; los triángulos se marcan a partir de una arista de {edge}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -4579,9 +4748,19 @@
       <translation>un archivo de malla</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>a line above the points says {above}, and a line below them says {below}</source>
+      <translation>una línea encima de los puntos dice {above}, y una línea debajo dice {below}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>a line below the points that gives their {word}</source>
       <translation>una línea bajo los puntos que da su {word}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>a line of it says a pole height, and nothing says whether its heights are those of the ground or of the antenna</source>
+      <translation>una de sus líneas dice una altura de bastón, y nada dice si sus cotas son las del terreno o las de la antena</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -4611,7 +4790,7 @@
       <translation>una parte necesita una anchura mayor que 0.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>a place near the site in place of this example: it tells leading digits that were left out</source>
       <translation>un lugar próximo a la obra, en lugar de este ejemplo: revela las primeras cifras que se omitieron</translation>
     </message>
@@ -4634,6 +4813,11 @@
       <location filename="../plugin/core/points/rejects.py" />
       <source>a quote is opened and not closed, or closed too early</source>
       <translation>se abre una comilla y no se cierra, o se cierra demasiado pronto</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/rejects.py" />
+      <source>a row at the end whose coordinates are means, sums or limits of those of the points above it</source>
+      <translation>una línea al final cuyas coordenadas son medias, sumas o límites de las de los puntos de encima</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/section_table.py" />
@@ -4675,6 +4859,16 @@
       <location filename="../plugin/core/report/water_change_sections.py" />
       <source>all</source>
       <translation>todo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>all heights above one ellipsoid</source>
+      <translation>todas las alturas sobre un elipsoide</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>all heights above one geoid</source>
+      <translation>todas las alturas sobre un geoide</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -4732,7 +4926,7 @@
       <translation>área en planta</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <location filename="../plugin/core/georeference/heights.py" />
       <location filename="../plugin/core/points/antenna.py" />
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -4750,7 +4944,7 @@
       <translation>según dice el encabezado</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>as they are</source>
       <translation>tal cual</translation>
     </message>
@@ -4820,6 +5014,11 @@
       <translation>líneas de rotura</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>breaklines without heights</source>
+      <translation>líneas de rotura sin cotas</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>bridged ({unit})</source>
       <translation>salvado ({unit})</translation>
@@ -4856,8 +5055,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>check points' own error (mm)</source>
-      <translation>error propio de los puntos de comprobación (mm)</translation>
+      <source>check points' own error ({unit})</source>
+      <translation>error propio de los puntos de comprobación ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -4896,8 +5095,8 @@
     </message>
     <message>
       <location filename="../plugin/core/points/length_units.py" />
-      <source>column {column} is headed '{word}', and a line above says {unit}</source>
-      <translation>la columna {column} tiene el encabezado '{word}', y una línea más arriba dice {unit}</translation>
+      <source>column {column} is headed '{word}', and another line says {unit}</source>
+      <translation>la columna {column} tiene el encabezado '{word}', y otra línea dice {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
@@ -4950,6 +5149,11 @@
       <translation>la columna {column} indica los husos {zones}; guarde las líneas de cada huso en un archivo propio</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/column_sets.py" />
+      <source>column {column}, headed '{word}', may be the height, and so may column {other}, headed '{other_word}', which runs along with it</source>
+      <translation>la columna {column}, con el encabezado '{word}', puede ser la cota, y también la columna {other}, con el encabezado '{other_word}', que varía con ella</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>columns read</source>
       <translation>columnas leídas</translation>
@@ -4980,7 +5184,7 @@
       <translation>las columnas {first} y {second} pueden ser coordenadas este y norte o al revés</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/column_sets.py" />
       <source>columns {first} and {second} of line {line} are both headed {role}</source>
       <translation>las columnas {first} y {second} de la línea {line} tienen ambas el encabezado {role}</translation>
     </message>
@@ -4998,6 +5202,11 @@
       <location filename="../plugin/core/__main__.py" />
       <source>comparing surfaces</source>
       <translation>comparando superficies</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>comparing visits</source>
+      <translation>comparando campañas</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -5183,7 +5392,7 @@
       <translation>deriva: lo que comparten puntos vecinos</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>easting and northing are exchanged</source>
       <translation>las coordenadas este y norte están intercambiadas</translation>
     </message>
@@ -5246,6 +5455,11 @@
       <location filename="../plugin/core/report/quality_maps.py" />
       <source>empty circle</source>
       <translation>círculo vacío</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>every point of a later visit with its status and reasons</source>
+      <translation>cada punto de una campaña posterior con su estado y sus razones</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5526,6 +5740,11 @@
       <translation>ya son cotas de {crs}, se toman tal cual</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>heights stay as they are, and only the plan is fitted</source>
+      <translation>las cotas quedan como están y solo se ajusta la planimetría</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>heights {scale}</source>
       <translation>cotas {scale}</translation>
@@ -5541,9 +5760,19 @@
       <translation>ajustando la superficie a sus líneas</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>how well its heights repeat</source>
+      <translation>lo bien que se repiten sus cotas</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>how well the heights of the mesh repeat, for tools that read it</source>
+      <translation>cómo se repiten las cotas de la malla, para las herramientas que lo leen</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>in order of the walk, else within {length} m</source>
-      <translation>en el orden del recorrido; si no, en {length} m</translation>
+      <source>in order of the walk, else within {length}</source>
+      <translation>en el orden del recorrido; si no, en {length}</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/position.py" />
@@ -5576,11 +5805,6 @@
       <translation>el pie internacional y el topográfico de EE. UU. no se distinguen por los valores, difieren 2 mm por kilómetro; las coordenadas se leen en {unit}, la unidad del SRC</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/antenna.py" />
-      <source>it has a column of pole heights, and nothing says whether its heights are those of the ground or of the antenna</source>
-      <translation>tiene una columna de alturas del jalón, y nada dice si sus cotas son las del terreno o las de la antena</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/points/gdal_source.py" />
       <source>it has {count} layers or sheets that may hold the points</source>
       <translation>tiene {count} capas u hojas que pueden contener los puntos</translation>
@@ -5589,6 +5813,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>its 95 % interval</source>
       <translation>su intervalo del 95 %</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>its column '{word}' seems to hold pole heights, and nothing says whether its heights are those of the ground or of the antenna</source>
+      <translation>su columna '{word}' parece contener alturas de jalón, y nada dice si sus alturas son las del suelo o las de la antena</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5601,9 +5830,34 @@
       <translation>sus coordenadas son geocéntricas (X, Y y Z desde el centro de la Tierra); exporte coordenadas este y norte y cotas, o latitudes y longitudes</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>its coordinates are in {crs}, as it says</source>
+      <translation>sus coordenadas están en {crs}, como dice</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>its coordinates are in {crs}, whatever it says</source>
+      <translation>sus coordenadas están en {crs}, diga lo que diga</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>its cross-sections to scale</source>
       <translation>sus perfiles transversales a escala</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
+      <source>its eastings have a number, {number}, before them, and {crs} has none there</source>
+      <translation>sus coordenadas este llevan delante un número, {number}, y {crs} no tiene ninguno ahí</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
+      <source>its header says feet, and not whether international or U.S. survey feet</source>
+      <translation>su encabezado dice pies, pero no si son internacionales o de agrimensura de EE. UU.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>its heights are ellipsoidal and those of {other} are {heights}; bring the heights of one file to the other kind first, or say what all are</source>
+      <translation>sus alturas son elipsoidales y las de {other} son {heights}; lleve primero las alturas de un archivo a la otra clase, o diga qué son todas</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/antenna.py" />
@@ -5619,6 +5873,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>its profile to scale</source>
       <translation>su perfil longitudinal a escala</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>its rejected lines with their reasons</source>
+      <translation>sus líneas rechazadas con sus razones</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5651,7 +5910,7 @@
       <translation>mayor diferencia hallada</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>leading digits are left out of the coordinates (east {easting} m, north {northing} m), as what lies near says</source>
       <translation>las primeras cifras se omiten en las coordenadas (este {easting} m, norte {northing} m), según indica lo que hay cerca</translation>
     </message>
@@ -5717,9 +5976,19 @@
       <translation>línea de las secciones</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/parts_alike.py" />
+      <source>line {line} ('{words}') looks like another header, and its words are not known; if the lines behind it have other columns, save them as a file of their own; if they have the same, say so</source>
+      <translation>la línea {line} ('{words}') parece otra cabecera, y sus palabras no se conocen; si las líneas que siguen tienen otras columnas, guárdelas en un archivo aparte; si tienen las mismas, dígalo</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>line {line} heads {header} columns, but most lines have {count}</source>
       <translation>la línea {line} da encabezado a {header} columnas, pero la mayoría de las líneas tienen {count}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>line {line}, behind the first points, says “{words}”, and {crs} was chosen; where that is so only from there on, save its parts as files of their own</source>
+      <translation>la línea {line}, tras los primeros puntos, dice «{words}», y se eligió {crs}; si solo vale a partir de ahí, guarde sus partes en archivos propios</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5777,12 +6046,12 @@
       <translation>media (sesgo)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>mean of the points</source>
       <translation>media de los puntos</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>mean of the points plus geoid separation</source>
       <translation>media de los puntos más ondulación del geoide</translation>
     </message>
@@ -5867,7 +6136,7 @@
       <translation>sin ambigüedades fijadas</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>no geoid separation was sent, so the ellipsoidal height is unknown</source>
       <translation>no se envió ondulación del geoide, así que no se conoce la altura elipsoidal</translation>
     </message>
@@ -5889,8 +6158,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>noise of a point's height {sigma} mm, drift {drift} mm ({within}), {ground}</source>
-      <translation>ruido de la cota de un punto {sigma} mm, deriva {drift} mm ({within}), {ground}</translation>
+      <source>noise of a point's height {sigma} {unit}, drift {drift} {unit} ({within}), {ground}</source>
+      <translation>ruido de la cota de un punto {sigma} {unit}, deriva {drift} {unit} ({within}), {ground}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -5926,6 +6195,11 @@
       <location filename="../plugin/core/report/remarks.py" />
       <source>not on the ground, by its code</source>
       <translation>no está en el terreno, según su código</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/parts_alike.py" />
+      <source>not said</source>
+      <translation>no se dice</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_maps.py" />
@@ -5976,6 +6250,11 @@
       <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>of a kind that nothing says</source>
       <translation>de un tipo que nada indica</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>of a line of the file</source>
+      <translation>de una línea del archivo</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -6539,6 +6818,11 @@
       <translation>cima</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>superseded by newer ground of a later visit</source>
+      <translation>sustituido por el terreno más nuevo de una campaña posterior</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
       <source>surface above the check point</source>
       <translation>superficie por encima del punto de comprobación</translation>
@@ -6590,7 +6874,7 @@
       <translation>el archivo comprimido contiene {count} archivos</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>the checksum is {found}, but the characters give {right}: damaged on its way</source>
       <translation>la suma de comprobación es {found}, pero los caracteres dan {right}: dañado por el camino</translation>
     </message>
@@ -6615,22 +6899,22 @@
       <translation>el sistema de coordenadas de la malla</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the coordinates are in {unit}, not in {assumed}</source>
       <translation>las coordenadas están en {unit}, no en {assumed}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the coordinates are of another system: {crs}</source>
       <translation>las coordenadas son de otro sistema: {crs}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the coordinates are of another zone: {crs}</source>
       <translation>las coordenadas son de otro huso: {crs}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the coordinates are of the other hemisphere: {crs}</source>
       <translation>las coordenadas son del otro hemisferio: {crs}</translation>
     </message>
@@ -6640,12 +6924,17 @@
       <translation>la coordenada este suele escribirse primero</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the eastings have a zone number, {prefix}, before them</source>
       <translation>las coordenadas este llevan delante un número de huso, {prefix}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the eastings of the control points have the number of a zone before them</source>
+      <translation>las coordenadas este de los puntos de apoyo llevan delante el número de un huso</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the false origin is left out of the coordinates (east {easting} m, north {northing} m)</source>
       <translation>el falso origen se omite en las coordenadas (este {easting} m, norte {northing} m)</translation>
     </message>
@@ -6658,6 +6947,11 @@
       <location filename="../plugin/core/points/rejects.py" />
       <source>the file ends within the line, in column {count} of {width}</source>
       <translation>el archivo acaba dentro de la línea, en la columna {count} de {width}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>the file itself says “{words}”, and {crs} was chosen</source>
+      <translation>el propio archivo dice «{words}», y se eligió {crs}</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/layout.py" />
@@ -6705,6 +6999,11 @@
       <translation>las cotas del levantamiento están en {unit}</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the heights of the survey count down: each is 0 less what stands there</source>
+      <translation>las cotas del levantamiento cuentan hacia abajo: cada una es 0 menos lo que figura</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/base_shift.py" />
       <source>the known points do not agree on one shift, they differ by {apart} m: a turn, another scale or a wrong name</source>
       <translation>los puntos conocidos no concuerdan en un mismo desplazamiento, difieren {apart} m: un giro, otra escala o un nombre erróneo</translation>
@@ -6735,22 +7034,22 @@
       <translation>la línea tiene {count} columnas; {role} es la columna {column}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>the line is no NMEA sentence</source>
       <translation>la línea no es una sentencia NMEA</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the northings contain the 10,000,000 m added in the southern hemisphere</source>
       <translation>las coordenadas norte contienen los 10 000 000 m que se suman en el hemisferio sur</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the northings lack the 10,000,000 m added in the southern hemisphere</source>
       <translation>a las coordenadas norte les faltan los 10 000 000 m que se suman en el hemisferio sur</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>the only point lies far outside the area of use of {crs} ({area})</source>
       <translation>el único punto está muy fuera del área de uso de {crs} ({area})</translation>
     </message>
@@ -6791,7 +7090,12 @@
       <translation>el borde</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/parts_alike.py" />
+      <source>the same columns in the whole file</source>
+      <translation>las mismas columnas en todo el archivo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>the same epoch as line {line}, which is used</source>
       <translation>la misma época que la línea {line}, que se usa</translation>
     </message>
@@ -6806,12 +7110,12 @@
       <translation>el mismo sistema con ejes hacia el este y el norte, {crs}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the same zone is meant, with the eastings written as in {crs}</source>
       <translation>se refiere al mismo huso, con las coordenadas este escritas como en {crs}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>the sentence has no checksum</source>
       <translation>la sentencia no tiene suma de comprobación</translation>
     </message>
@@ -6824,6 +7128,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>the surface as a mesh</source>
       <translation>la superficie como malla</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>the surface of one visit alone, to be compared</source>
+      <translation>la superficie de una sola campaña, para comparar</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/fit_question.py" />
@@ -6856,7 +7165,7 @@
       <translation>el levantamiento es especular: sus coordenadas este y norte están intercambiadas</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the survey is really beyond the border of the zone; transform it to {crs} if that is the one wanted</source>
       <translation>el levantamiento está realmente más allá del límite del huso; transfórmelo a {crs} si es el deseado</translation>
     </message>
@@ -6876,12 +7185,17 @@
       <translation>las tolerancias de puntos sueltos; edítelas para --tolerances</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>the unit beside the values is {said}, but eastings and northings fit the CRS in {unit} alone</source>
+      <translation>la unidad junto a los valores es {said}, pero las coordenadas este y norte solo encajan con el SRC en {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the values are latitude and longitude in degrees; read them as such</source>
       <translation>los valores son latitud y longitud en grados; léalos como tales</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the values are longitude and latitude in degrees; read them as such</source>
       <translation>los valores son longitud y latitud en grados; léalos como tales</translation>
     </message>
@@ -6896,7 +7210,7 @@
       <translation>todo el levantamiento, con su intervalo del 95 %</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the zone number {prefix} before the eastings is missing</source>
       <translation>falta el número de huso {prefix} delante de las coordenadas este</translation>
     </message>
@@ -7148,6 +7462,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
+      <source>what the checks found in it</source>
+      <translation>lo que las comprobaciones hallaron en ella</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
       <source>what the checks found: points, size, reasons, place</source>
       <translation>lo que hallaron las comprobaciones: puntos, tamaño, motivos, lugar</translation>
     </message>
@@ -7223,6 +7542,11 @@
       <translation>{area} {unit}², el {share} % de la obra, no tienen desagüe: su agua se queda en un charco o punto bajo hasta que se llena.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{area}: visit {number}, {file}, has no point in these polygons; give polygons where it was walked, in the CRS that their file says, or none.</source>
+      <translation>{area}: la campaña {number}, {file}, no tiene ningún punto en estos polígonos; dé polígonos donde se recorrió, en el SRC que indica su archivo, o none.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>{back} back = {ahead} ahead</source>
       <translation>{back} atrás = {ahead} adelante</translation>
@@ -7283,6 +7607,16 @@
       <translation>{count} cruces de pasadas darán a conocer el ruido del levantamiento con un {percent:.0f} % aproximadamente (95 %, diferencias independientes).</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>{count} decisions by hand no longer have a point in the survey and have no effect, the first is on {name} of line {line}. They stay in the job.</source>
+      <translation>{count} decisiones a mano ya no tienen ningún punto en el levantamiento y no surten efecto; la primera es sobre {name} de la línea {line}. Permanecen en el trabajo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>{count} decisions by hand that stand in {file} are used; remove them there if they are not meant.</source>
+      <translation>Se usan {count} decisiones a mano que figuran en {file}; elimínelas allí si no son intencionadas.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{count} heights are too few to fit grades and vertical curves to; at least {least} are needed. Take a shorter spacing or a longer part of the line.</source>
       <translation>{count} cotas son demasiado pocas para ajustarles rasantes y acuerdos verticales; se necesitan al menos {least}. Tome una separación menor o una parte más larga de la línea.</translation>
@@ -7323,7 +7657,7 @@
       <translation>{count} de {total} puntos no están en ningún lugar de la Tierra en {crs} (su área de uso: {area}); el primero está en la línea {line}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{count} of {total} points lie far outside the area of use of {crs} ({area})</source>
       <translation>{count} de {total} puntos están muy fuera del área de uso de {crs} ({area})</translation>
     </message>
@@ -7423,7 +7757,7 @@
       <translation>{count} puntos (el primero en la línea {lines}) están cada uno a más de {distance} de todos los demás; como son muchos, se toman por una parte de la obra.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{count} points are not explained by it and stay as they are; the first is in line {line}.</source>
       <translation>{count} puntos no quedan explicados por ello y se quedan como están; el primero está en la línea {line}.</translation>
     </message>
@@ -7483,7 +7817,7 @@
       <translation>{count} puntos no tienen nombre; elija otro campo de nombre o numérelos.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{count} points lie well as they are and stay so.</source>
       <translation>{count} puntos están bien tal cual y así se quedan.</translation>
     </message>
@@ -7538,6 +7872,11 @@
       <translation>{count} posiciones se registraron más de una vez (iguales a 0,1 mm); la superficie toma la cota media. Mayor diferencia {spread:.3f} m, en E {easting:.3f} N {northing:.3f}: de {lowest:.3f} m a {highest:.3f} m.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/column_sets.py" />
+      <source>{count} sets of columns hold coordinates of the same points: {sets}</source>
+      <translation>{count} grupos de columnas contienen coordenadas de los mismos puntos: {sets}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>{count} smaller ones</source>
       <translation>{count} más pequeños</translation>
@@ -7588,12 +7927,12 @@
       <translation>{crs} no dice dónde puede usarse; no se comprueba si los puntos están allí.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>{crs} is not conformal: the scale here is {along_meridian} northward and {along_parallel} eastward. Their geometric mean is used; distances depend on direction.</source>
       <translation>{crs} no es conforme: la escala aquí es {along_meridian} hacia el norte y {along_parallel} hacia el este. Se usa su media geométrica; las distancias dependen de la dirección.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>{crs}: easting {easting} m, northing {northing} m is no place on the Earth; mend it.</source>
       <translation>{crs}: este {easting} m, norte {northing} m no es ningún lugar de la Tierra; corríjalo.</translation>
     </message>
@@ -7653,6 +7992,16 @@
       <translation>{file} contiene varios juegos de tolerancias; diga por su nombre cuál vale: {names}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>{file} holds something else than when this job was last run; it is read anew. If that is not meant, as beside a copied folder, put the right file there.</source>
+      <translation>{file} contiene algo distinto de cuando se ejecutó este trabajo por última vez; se lee de nuevo. Si no es lo que se quiere, como junto a una carpeta copiada, ponga ahí el archivo correcto.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>{file} is handed over as it was made before the surface or its contours changed; make it again if it shows them.</source>
+      <translation>{file} se entrega como se hizo antes de que cambiaran la superficie o sus curvas de nivel; hágalo de nuevo si las muestra.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/geojson_file.py" />
       <source>{file} is in {crs}, the survey on a local grid: nothing says how they lie to each other.</source>
       <translation>{file} está en {crs}, el levantamiento en una cuadrícula local: nada dice cómo se sitúan entre sí.</translation>
@@ -7663,7 +8012,17 @@
       <translation>{file} está en {unit}, su SRC {crs} en {other}: se lee como dice. Si es un desliz de quien lo escribió, los lugares se desvían hasta {shift:.3f} m; pregunte y, si es así, elija la unidad.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/job/at_work.py" />
+      <source>{file} is read for this job, and a product of this name would take its place; nothing was written. Rename it, or choose another folder.</source>
+      <translation>{file} se lee para este trabajo, y un producto de ese nombre ocuparía su lugar; no se escribió nada. Cambie su nombre, o elija otra carpeta.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>{file} is to be handed over too, but it is not there; it is not listed. Make it again, or leave it out.</source>
+      <translation>{file} debe entregarse también, pero no está; no se enumera. Vuelva a hacerlo, o déjelo fuera.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file} line {line}: control point '{name}' stands in line {first} already; keep one.</source>
       <translation>{file} línea {line}: el punto de apoyo '{name}' ya figura en la línea {first}; conserve uno.</translation>
     </message>
@@ -7673,12 +8032,12 @@
       <translation>{file} línea {line}: falta la columna '{column}'; la primera línea nombra las columnas name, easting, northing y, si se conoce, runoff.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file} line {line}: the column '{column}' is missing; the first line of a control file names the columns name, easting, northing and, where known, height.</source>
       <translation>{file} línea {line}: falta la columna '{column}'; la primera línea de un archivo de puntos de apoyo nombra las columnas name, easting, northing y, si se conoce, height.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file} line {line}: the point has no name; give it one.</source>
       <translation>{file} línea {line}: el punto no tiene nombre; déle uno.</translation>
     </message>
@@ -7699,7 +8058,7 @@
     </message>
     <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file} line {line}: {column} '{found}' is no number; mend it.</source>
       <translation>{file} línea {line}: {column} '{found}' no es un número; corríjalo.</translation>
     </message>
@@ -7712,6 +8071,11 @@
       <location filename="../plugin/core/georeference/transform.py" />
       <source>{file} line {line}: {count} positions cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
       <translation>{file} línea {line}: {count} posiciones no se pueden transformar de {source} a {target}; compruebe el SRC y las coordenadas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/drawn_file.py" />
+      <source>{file}, feature {number}: {kind} is no line or polygon of coordinates; mend or remove it.</source>
+      <translation>{file}, objeto espacial {number}: {kind} no es una línea ni un polígono de coordenadas; corríjalo o elimínelo.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/pad_file.py" />
@@ -7759,27 +8123,27 @@
       <translation>{file}, línea {line}: "edits" debe ser una lista de ediciones, y nada puede ir a su lado.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{source}' is none of the files of this survey ({sources}); the decision has no effect.</source>
       <translation>{file}, línea {line}: '{source}' no es ninguno de los archivos de este levantamiento ({sources}); la decisión no tiene efecto.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{source}' may be any of {sources}; write the name as it stands there.</source>
       <translation>{file}, línea {line}: '{source}' puede ser cualquiera de {sources}; escriba el nombre como figura allí.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{word}' is no line number of a survey; use 1, 2, ...</source>
       <translation>{file}, línea {line}: '{word}' no es un número de línea de un levantamiento; use 1, 2, ...</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{word}' is no reason; use {words}, several joined by '+'.</source>
       <translation>{file}, línea {line}: '{word}' no es un motivo; use {words}, varios unidos por '+'.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{word}' is no status; use {words}.</source>
       <translation>{file}, línea {line}: '{word}' no es un estado; use {words}.</translation>
     </message>
@@ -7829,7 +8193,7 @@
       <translation>{file}, línea {line}: una cara de la superficie «{name}» está al mismo lado de una arista que otra; la superficie se solapa a sí misma, hágala escribir de nuevo.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: a quote is not closed; mend the line.</source>
       <translation>{file}, línea {line}: una comilla no se cierra; corrija la línea.</translation>
     </message>
@@ -7934,6 +8298,11 @@
       <translation>{file}, línea {line}: elementos dentro de elementos, a más de {most} niveles; esto no es LandXML correcto.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/parts_alike.py" />
+      <source>{file}, line {line}: from here on heights count from another level than above ({first}, then {second}); save its parts as files of their own, and bring the heights of one to the level of the other.</source>
+      <translation>{file}, línea {line}: desde aquí las alturas cuentan desde otro nivel que más arriba ({first}, luego {second}); guarde sus partes en archivos aparte, y lleve las alturas de una al nivel de la otra.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/sections.py" />
       <source>{file}, line {line}: from here on the file holds positions of another kind, degrees or lengths; save its parts as files of their own and give both.</source>
       <translation>{file}, línea {line}: a partir de aquí el archivo contiene posiciones de otro tipo, grados o unidades de longitud; guarde sus partes en archivos propios e indique ambos.</translation>
@@ -7954,7 +8323,7 @@
       <translation>{file}, línea {line}: las longitudes están en {unit}, pero se dice que las elevaciones están en «{found}»; los programas lo leen de las dos maneras. Pregúntelo y elija la unidad de las cotas.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: line {survey_line} of {source} holds no point; the decision has no effect.</source>
       <translation>{file}, línea {line}: la línea {survey_line} de {source} no contiene ningún punto; la decisión no tiene efecto.</translation>
     </message>
@@ -7995,6 +8364,11 @@
       <translation>{file}, línea {line}: ninguna de las {count} líneas de datos es un punto con delimitador {delimiter} y separador decimal '{decimal}' (aquí: {reason}); compruebe --columns, --delimiter y --decimal.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/delimiters.py" />
+      <source>{file}, line {line}: nothing stands between its columns ('{start}'); export the survey with a delimiter.</source>
+      <translation>{file}, línea {line}: no hay nada entre sus columnas ('{start}'); exporte el levantamiento con un separador.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{file}, line {line}: point {number} of surface “{name}” was given before; keep one.</source>
       <translation>{file}, línea {line}: el punto {number} de la superficie «{name}» ya se dio antes; conserve uno.</translation>
@@ -8015,17 +8389,17 @@
       <translation>{file}, línea {line}: la superficie «{name}» tiene {width:.0f} km de ancho; una superficie puede medir 107 km.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: survey line {survey_line} holds no point; the decision has no effect.</source>
       <translation>{file}, línea {line}: la línea del levantamiento {survey_line} no contiene ningún punto; la decisión no tiene efecto.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: survey line {survey_line} is a point in several files ({sources}); say which file is meant in a column 'source' of the decisions.</source>
       <translation>{file}, línea {line}: la línea del levantamiento {survey_line} es un punto en varios archivos ({sources}); indique a qué archivo se refiere en una columna 'source' de las decisiones.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: survey line {survey_line} is decided in line {before} already; keep one.</source>
       <translation>{file}, línea {line}: la línea del levantamiento {survey_line} ya se decide en la línea {before}; conserve una.</translation>
     </message>
@@ -8055,9 +8429,14 @@
       <translation>{file}, línea {line}: el encabezado tiene {header} columnas, pero la mayoría de las líneas tienen {count}; ¿es la coma una coma decimal? Indique --delimiter y --decimal o corrija el encabezado.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: the header lacks {column}; it needs line, status and reason.</source>
       <translation>{file}, línea {line}: al encabezado le falta {column}; necesita line, status y reason.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/named.py" />
+      <source>{file}, line {line}: the point of survey line {survey_line} is not {name}, and no other point is {name} for sure; the decision has no effect.</source>
+      <translation>{file}, línea {line}: el punto de la línea {survey_line} del levantamiento no es {name}, y ningún otro punto es {name} con seguridad; la decisión no tiene efecto.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
@@ -8170,7 +8549,7 @@
       <translation>{file}, línea {line}: {count} columnas y ningún punto decimal en una coordenada: ¿coma como delimitador y como separador decimal? Indique --delimiter o --decimal, o nombre todas las columnas.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: {count} points are of survey line {survey_line}, and it cannot be told which is meant; decide on them in the layer, or import the points again.</source>
       <translation>{file}, línea {line}: {count} puntos son de la línea del levantamiento {survey_line} y no se puede saber a cuál se refiere; decida sobre ellos en la capa o importe los puntos de nuevo.</translation>
     </message>
@@ -8305,6 +8684,11 @@
       <translation>{file}: las columnas {first} y {second} son longitud y latitud en grados, pero aquí se necesitan coordenadas planas; transfórmelas antes a un SRC proyectado.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/divided_numbers.py" />
+      <source>{file}: commas part its columns and stand before decimals too; numbers are read so.</source>
+      <translation>{file}: las comas separan sus columnas y también van delante de los decimales; los números se leen así.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/check_points.py" />
       <source>{file}: cover '{word}' of the check point of line {line} is no known word; it counts as non-vegetated. Write hard, bare, short grass, or tall grass, crops, brush, forest.</source>
       <translation>{file}: la cubierta '{word}' del punto de comprobación de la línea {line} no es una palabra conocida; cuenta como sin vegetación. Escriba hard, bare, short grass, o tall grass, crops, brush, forest.</translation>
@@ -8365,12 +8749,12 @@
       <translation>{file}: tiene más de {most} columnas con delimitador {delimiter}; compruebe --delimiter.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: heights are above mean sea level as the receiver sent them.</source>
       <translation>{file}: las alturas son sobre el nivel medio del mar, tal como las envió el receptor.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: heights are ellipsoidal: height above mean sea level plus geoid separation.</source>
       <translation>{file}: las alturas son elipsoidales: altura sobre el nivel medio del mar más ondulación del geoide.</translation>
     </message>
@@ -8388,6 +8772,11 @@
       <location filename="../plugin/core/georeference/level_shift.py" />
       <source>{file}: heights cannot be shifted from line {line} on; its points are in lines {first} to {last}.</source>
       <translation>{file}: las cotas no se pueden desplazar a partir de la línea {line}; sus puntos están en las líneas {first} a {last}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/drawn_file.py" />
+      <source>{file}: heights of its coordinate system are in {own}, those of the survey in {unit}; write it anew in the CRS of the survey.</source>
+      <translation>{file}: las cotas de su sistema de coordenadas están en {own}, las del levantamiento en {unit}; escríbalo de nuevo en el SRC del levantamiento.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/antenna.py" />
@@ -8445,6 +8834,11 @@
       <translation>{file}: no es texto {encoding} ({reason}); indique la codificación en que se escribió.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{file}: is part of the job already; add each file once.</source>
+      <translation>{file}: ya forma parte del trabajo; añada cada archivo una vez.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/geojson_file.py" />
       <source>{file}: it cannot be read ({reason}); give a GeoJSON file.</source>
       <translation>{file}: no se puede leer ({reason}); indique un archivo GeoJSON.</translation>
@@ -8470,9 +8864,14 @@
       <translation>{file}: aquí no se reconoce su sistema de coordenadas «{crs}»; escríbalo de nuevo.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_place.py" />
       <source>{file}: its coordinates cannot be transformed to a local grid; give a projected CRS as --crs.</source>
       <translation>{file}: sus coordenadas no se pueden transformar a una cuadrícula local; indique un SRC proyectado como --crs.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/drawn_file.py" />
+      <source>{file}: its heights are taken as they stand, as heights of the survey; only plan coordinates are changed.</source>
+      <translation>{file}: sus cotas se toman tal como están, como cotas del levantamiento; solo se cambian las coordenadas en planta.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/intake_heights.py" />
@@ -8500,7 +8899,7 @@
       <translation>{file}: sus posiciones están en grados, pero {crs}, indicado como --source-crs, es proyectado; indique un SRC geográfico, como EPSG:4326.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: its positions are in degrees; give a projected CRS as --crs to bring them to.</source>
       <translation>{file}: sus posiciones están en grados; indique como --crs un SRC proyectado al que llevarlas.</translation>
     </message>
@@ -8515,7 +8914,12 @@
       <translation>{file}: sus posiciones se toman como {source}, tal como las envían los receptores; un servicio de correcciones puede trabajar en otro dátum, que el archivo no indica.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/points/source.py" />
+      <source>{file}: its table stands on its side and was turned; lines count as in the turned one of {count} lines.</source>
+      <translation>{file}: su tabla está tumbada y se giró; las líneas se cuentan como en la girada de {count} líneas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: latitudes and longitudes of control points are taken as those of {datum}, the datum of the CRS.</source>
       <translation>{file}: las latitudes y longitudes de los puntos de apoyo se toman como las de {datum}, el dátum del SRC.</translation>
     </message>
@@ -8545,7 +8949,7 @@
       <translation>{file}: líneas con cotas distintas se cruzan o se encuentran en {count} lugares, el primero en E {easting:.3f} N {northing:.3f}: {first} a {first_height:.3f} m y {second} a {second_height:.3f} m. Corrija las líneas o elija una regla para los cruces (mean, first).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: no RMC or ZDA sentence gives a date; times are of the day, as of 1970-01-01.</source>
       <translation>{file}: ninguna sentencia RMC o ZDA da una fecha; las horas son del día, como si fuera el 1970-01-01.</translation>
     </message>
@@ -8555,7 +8959,7 @@
       <translation>{file}: ningún carácter está en blanco en todas las líneas, así que sus columnas no están en posiciones fijas; indique otro --delimiter.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>{file}: no point is left to compute a scale from.</source>
       <translation>{file}: no queda ningún punto con el que calcular una escala.</translation>
     </message>
@@ -8563,6 +8967,11 @@
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: no surveyed point has the name of a control point (such as '{name}'); names must be written alike.</source>
       <translation>{file}: ningún punto observado lleva el nombre de un punto de apoyo (como '{name}'); los nombres deben escribirse igual.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{file}: no three of its columns can be easting, northing and height (first line: {words}); export it again with all three.</source>
+      <translation>{file}: ningún grupo de tres de sus columnas puede ser este, norte y cota (primera línea: {words}); expórtelo de nuevo con las tres.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -8575,12 +8984,12 @@
       <translation>{file}: no queda ningún triángulo dentro del contorno y fuera de los huecos con aristas de borde hasta el límite. Compruebe la posición del contorno y la arista máxima del borde.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: none of its {lines} lines is an NMEA 0183 sentence with a right checksum.</source>
       <translation>{file}: ninguna de sus {lines} líneas es una sentencia NMEA 0183 con suma de comprobación correcta.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: none of its {sentences} NMEA sentences gives a position; record GGA or GNS sentences with a fix.</source>
       <translation>{file}: ninguna de sus {sentences} sentencias NMEA da una posición; registre sentencias GGA o GNS con solución.</translation>
     </message>
@@ -8610,12 +9019,12 @@
       <translation>{file}: nada dice qué sistema de coordenadas es este; indique su código, como en --crs EPSG:25832, o --crs local para una cuadrícula local en metros.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{file}: on the user's word the point outside the area of use stays where it is.</source>
       <translation>{file}: por indicación del usuario, el punto fuera del área de uso se queda donde está.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{file}: on the user's word the points stay where they are, though {count} of them lie outside the area of use.</source>
       <translation>{file}: por indicación del usuario, los puntos se quedan donde están, aunque {count} de ellos están fuera del área de uso.</translation>
     </message>
@@ -8625,7 +9034,7 @@
       <translation>{file}: una de las primeras líneas contiene números como un punto, pero empieza por # y se omite como comentario; indique --comment none para leerla.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: one of {total} positions has no GST sentence; its accuracy is unknown.</source>
       <translation>{file}: una de {total} posiciones no tiene sentencia GST; se desconoce su precisión.</translation>
     </message>
@@ -8690,7 +9099,7 @@
       <translation>{file}: la coma no puede ser a la vez delimitador y separador decimal, salvo que los campos vayan entre comillas; indique otro --delimiter o --decimal.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: the control file cannot be read ({reason}); check path and permissions.</source>
       <translation>{file}: no se puede leer el archivo de puntos de apoyo ({reason}); compruebe la ruta y los permisos.</translation>
     </message>
@@ -8700,9 +9109,14 @@
       <translation>{file}: las coordenadas parecen grados y el archivo no nombra otro sistema. Guarde la línea en el SRC del levantamiento (en QGIS: Exportar, Guardar objetos espaciales como, con ese SRC y la opción RFC7946 = NO).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}: the decision in line {line} names no file of the survey; it is taken for the only point of its line. A column 'source' says which file is meant.</source>
       <translation>{file}: la decisión de la línea {line} no nombra ningún archivo del levantamiento; se toma para el único punto de su línea. Una columna 'source' indica a qué archivo se refiere.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/named.py" />
+      <source>{file}: the decision on {name} was found by its name in line {now} of the survey (it was line {survey_line}).</source>
+      <translation>{file}: la decisión sobre {name} se encontró por su nombre en la línea {now} del levantamiento (era la línea {survey_line}).</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/edits.py" />
@@ -8715,12 +9129,17 @@
       <translation>{file}: el archivo no indica su unidad de longitud (elemento Units); pregúntela y elíjala aquí.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/job/write.py" />
+      <location filename="../plugin/core/files.py" />
       <source>{file}: the folder cannot be made ({reason}); choose another one for --out.</source>
       <translation>{file}: no se puede crear la carpeta ({reason}); elija otra para --out.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
+      <source>{file}: the height {value} of '{name}' stands for none, and counts as not known.</source>
+      <translation>{file}: la cota {value} de '{name}' significa que no hay y cuenta como desconocida.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: the heights of all control points are 0, and count as not known.</source>
       <translation>{file}: las cotas de todos los puntos de apoyo son 0, y cuentan como desconocidas.</translation>
     </message>
@@ -8805,6 +9224,11 @@
       <translation>{file}: el valor de {role} en la línea {line} no se puede leer y cuenta como desconocido.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/linework/drawn_file.py" />
+      <source>{file}: there are no lines or polygons in it; give a GeoJSON file of such.</source>
+      <translation>{file}: no contiene líneas ni polígonos; indique un archivo GeoJSON que los contenga.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/pad_file.py" />
       <source>{file}: there are no polygons in it; give a file of polygons.</source>
       <translation>{file}: no contiene polígonos; indique un archivo de polígonos.</translation>
@@ -8825,7 +9249,7 @@
       <translation>{file}: no hay ninguna columna {column} para las líneas. Columnas conservadas: {columns}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: there is no control point in this file.</source>
       <translation>{file}: no hay ningún punto de apoyo en este archivo.</translation>
     </message>
@@ -8840,14 +9264,34 @@
       <translation>{file}: no contiene ninguna línea. Indique un archivo con una LineString.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/job_file.py" />
+      <source>{file}: there is no such file, so {folder} is not the folder of a job.</source>
+      <translation>{file}: no existe tal archivo, así que {folder} no es la carpeta de un trabajo.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/source.py" />
       <source>{file}: there is no such file; check the path.</source>
       <translation>{file}: no existe tal archivo; compruebe la ruta.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{file}: there is no such file; nothing was added.</source>
+      <translation>{file}: no existe tal archivo; no se añadió nada.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{file}: there is no such file; say all, none, or a GeoJSON file of polygons where new ground counts.</source>
+      <translation>{file}: no existe tal archivo; indique all, none o un archivo GeoJSON de polígonos donde cuenta el terreno nuevo.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
       <source>{file}: this is no GeoJSON of points or lines ({reason}); export the layer of inlets as GeoJSON.</source>
       <translation>{file}: esto no es GeoJSON de puntos o líneas ({reason}); exporte la capa de sumideros como GeoJSON.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/job_file.py" />
+      <source>{file}: this is not the file of a job ({reason}); mend it, or move it away to begin anew.</source>
+      <translation>{file}: este no es el archivo de un trabajo ({reason}); corríjalo, o muévalo a otro lugar para empezar de nuevo.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/intake_area.py" />
@@ -8860,12 +9304,22 @@
       <translation>{file}: dos conjuntos se llaman '{name}'; cambie el nombre de uno.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/job_file.py" />
+      <source>{file}: version {version} of the file is not known here (known: {known}). Update.</source>
+      <translation>{file}: aquí no se conoce la versión {version} del archivo (conocidas: {known}). Actualice.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: vertices of line {number} without a height, or with exactly 0: {count}; they take it from those before and after.</source>
       <translation>{file}: vértices de la línea {number} sin cota, o con exactamente 0: {count}; la toman de los anteriores y posteriores.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/named.py" />
+      <source>{file}: {count} decisions are on points that stand in other lines of the survey now and were found by their names, the first, on {name}, in line {now} (it was line {survey_line}).</source>
+      <translation>{file}: {count} decisiones son sobre puntos que ahora están en otras líneas del levantamiento y se encontraron por sus nombres, la primera, sobre {name}, en la línea {now} (era la línea {survey_line}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}: {count} decisions name no file of the survey, the first in line {line}; each is taken for the only point of its line. A column 'source' says which file is meant.</source>
       <translation>{file}: {count} decisiones no nombran ningún archivo del levantamiento, la primera en la línea {line}; cada una se toma para el único punto de su línea. Una columna 'source' indica a qué archivo se refiere.</translation>
     </message>
@@ -8880,7 +9334,7 @@
       <translation>{file}: {count} de las primeras líneas contienen números como los puntos, pero empiezan por # y se omiten como comentarios; indique --comment none para leerlas.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: {count} of {total} positions have no GST sentence; their accuracy is unknown.</source>
       <translation>{file}: {count} de {total} posiciones no tienen sentencia GST; se desconoce su precisión.</translation>
     </message>
@@ -8925,7 +9379,7 @@
       <translation>{file}: {question}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: {question}; head the columns of control points name, easting, northing and height, with the unit in brackets.</source>
       <translation>{file}: {question}; dé a las columnas de los puntos de apoyo los encabezados name, easting, northing y height, con la unidad entre paréntesis.</translation>
     </message>
@@ -8944,6 +9398,11 @@
       <location filename="../plugin/core/georeference/level_shift.py" />
       <source>{file}: {shift:+.3f} m added to the heights of {count} points, from line {line} on, as said.</source>
       <translation>{file}: {shift:+.3f} m sumados a las cotas de {count} puntos, a partir de la línea {line}, según lo indicado.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{file}: {shift:+.4f} m added to the heights of {count} points, by which visit {number} meets the ground before it where nothing changed.</source>
+      <translation>{file}: {shift:+.4f} m sumados a las cotas de {count} puntos, con lo que la campaña {number} coincide con el terreno anterior donde nada cambió.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/no_value.py" />
@@ -8986,6 +9445,11 @@
       <translation>{first} se detiene {value:.2f} m antes de su propio inicio en E {easting:.3f} N {northing:.3f}, y {count} triángulos salvan el vacío. Si es un anillo, ciérrelo.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/at_work.py" />
+      <source>{folder}: another run is at work on this job, in the desk or in another terminal; wait until it ends.</source>
+      <translation>{folder}: otra ejecución está trabajando en este trabajo, en la mesa o en otro terminal; espere a que termine.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{given} is no station equation. Write back = ahead, such as 1+200 = 1+250; part several by semicolons.</source>
       <translation>{given} no es una ecuación de estaciones. Escriba atrás = adelante, como 1+200 = 1+250; separe varias con punto y coma.</translation>
@@ -9024,6 +9488,11 @@
       <location filename="../plugin/core/linework/faces.py" />
       <source>{label}: a vertical face needs a line of two places or more. Mend or remove the line.</source>
       <translation>{label}: una cara vertical necesita una línea de dos lugares o más. Corrija o elimine la línea.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/drawn.py" />
+      <source>{label}: all heights are 0. If it was drawn without heights, switch their use off, or take them out of the file; breaklines can be given as lines without heights.</source>
+      <translation>{label}: todas las cotas son 0. Si se dibujó sin cotas, desactive el uso de estas, o quítelas del archivo; las líneas de rotura pueden indicarse como líneas sin cotas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -9212,6 +9681,11 @@
       <translation>{model} necesita {needed} puntos de apoyo o más; se pueden usar {count}: {names}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>{model} needs {needed} control points with heights or more; {count} can be used: {names}. Without them heights stay as they are: type --control-heights keep.</source>
+      <translation>{model} necesita {needed} puntos de apoyo con cota o más; se pueden usar {count}: {names}. Sin ellos las cotas quedan como están: escriba --control-heights keep.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_figures.py" />
       <source>{name}   (heights {times} times)</source>
       <translation>{name}   (cotas {times} veces)</translation>
@@ -9263,8 +9737,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>{offset} mm, standard deviation {sigma} mm (of it random and drift above); noise there {scale} times as stated</source>
-      <translation>{offset} mm, desviación típica {sigma} mm (de ella, la parte aleatoria y la deriva figuran arriba); ruido allí {scale} veces el indicado</translation>
+      <source>{offset} {unit}, standard deviation {sigma} {unit} (of it random and drift above); noise there {scale} times as stated</source>
+      <translation>{offset} {unit}, desviación típica {sigma} {unit} (de ella, la parte aleatoria y la deriva figuran arriba); ruido allí {scale} veces el indicado</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -9282,7 +9756,7 @@
       <translation>{one} | {more}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <location filename="../plugin/core/georeference/fit_readings.py" />
       <source>{one}, and {more}</source>
       <translation>{one}, y {more}</translation>
@@ -9326,6 +9800,16 @@
       <location filename="../plugin/core/georeference/base_shift.py" />
       <source>{option} is in degrees, and the survey is on a local grid; give easting,northing.</source>
       <translation>{option} está en grados, y el levantamiento está en una cuadrícula local; indique easting,northing (este,norte).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/arguments/parser.py" />
+      <source>{option} is said of a job that is there already; give its folder with --job.</source>
+      <translation>{option} se refiere a un trabajo que ya existe; dé su carpeta con --job.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{option} is said of the last visit, but this job has only one; add a file with --add.</source>
+      <translation>{option} se refiere a la última campaña, pero este trabajo solo tiene una; añada un archivo con --add.</translation>
     </message>
     <message>
       <location filename="../plugin/core/arguments/numbers.py" />
@@ -9538,6 +10022,11 @@
       <translation>{value} aparece {count} veces como {role}, a partir de la línea {line}, y puede ser un valor real o indicar que no hay valor</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>± (95 %)</source>
+      <translation>± (95 %)</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>± 95 %</source>
       <translation>± 95 %</translation>
@@ -9586,14 +10075,9 @@
       <translation>0 ajusta una sola rasante a toda la línea.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>0 for a design, which is exact; for a second survey the noise of its points. Left empty, what the file .noise.json beside the mesh says, else 0.</source>
-      <translation>0 para un proyecto, que es exacto; para un segundo levantamiento, el ruido de sus puntos. Si se deja vacío, lo que diga el archivo .noise.json que está junto a la malla; si no, 0.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>0 for a design. Left empty, what is beside its mesh, else 0.</source>
-      <translation>0 para un proyecto. Si se deja vacío, lo que haya junto a su malla; si no, 0.</translation>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>0 for a design, which is exact; for a second survey the noise of its points. Empty: as the file .noise.json beside its mesh says; where there is none it counts as a design.</source>
+      <translation>0 para un proyecto, que es exacto; para un segundo levantamiento, el ruido de sus puntos. Vacío: lo que diga el archivo .noise.json que está junto a su malla; donde no lo hay, cuenta como un proyecto.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -9794,8 +10278,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/findlines.py" />
-      <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer, and a used step stands there for the points in it that agree with its heights. A step that runs along another at an even distance, as the two kerbs of a street do, needs less evidence of its own. The others are &lt;b&gt;proposed&lt;/b&gt;; give the layer to “Check the coverage”, and the places where one more pass would settle them are among the places to walk. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Busca lo que comparten las pasadas: &lt;b&gt;escalones&lt;/b&gt; (bordillo, muro, borde de pavimento), cada uno con pie y cabeza, y &lt;b&gt;cambios de pendiente&lt;/b&gt; (cabeza y pie de un talud, fondo de una cuneta, rigola, coronación). Cada línea lleva la altura de su escalón o su cambio de pendiente, su incertidumbre en planta y en cota, cuántas pasadas la muestran, y su evidencia: el logaritmo decimal de cuántas veces menos que una se espera por azar una línea tan ordenada.&lt;/p&gt;&lt;p&gt;Las líneas de evidencia fuerte reciben el estado &lt;b&gt;used&lt;/b&gt; (usado): «Construir la superficie» se atiene a ellas cuando le da esta capa, y un escalón usado representa allí a los puntos que están en él y concuerdan con sus cotas. Un escalón que discurre junto a otro a distancia constante, como los dos bordillos de una calle, necesita menos evidencia propia. Las demás son &lt;b&gt;proposed&lt;/b&gt; (propuesto); dé la capa a «Comprobar la cobertura», y los lugares donde una pasada más las resolvería están entre los lugares por recorrer. &lt;b&gt;Usted decide:&lt;/b&gt; cambie el estado a used, proposed o rejected (rechazado), o mueva y dibuje vértices con la edición de QGIS; cuando esto se ejecuta de nuevo sobre el mismo archivo, o con la capa como «Líneas con sus decisiones», sus decisiones se conservan para las líneas que siguen donde estaban.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; puntos en el orden de registro, en un SRC proyectado, mejor la salida de «Comprobar el levantamiento»; los puntos rechazados no intervienen. Las líneas de los códigos de campo tienen prioridad: se descarta una línea hallada que está a menos de 0.3 m de una de ellas en la mayor parte de su longitud.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué necesita:&lt;/b&gt; puntos cada medio metro; cuatro pasadas o más a través de la línea, mejor en perpendicular y cada 3 m; escalones de unos 60 mm o más, o menos ruido. También muestra una línea caminar por el pie y la cabeza, o por el fondo de una cuneta.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; un bordillo rebajado o un hueco que ninguna pasada cruza se salva en línea recta (bridged_m dice cuánto). Entre pasadas la posición de una línea se estima por su trazado. Un jalón cuya altura cambia en varias pasadas puede parecer un escalón. Mire el mapa antes de construir sobre él.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer, and a used step stands there for the points in it that agree with its heights. A step that runs along another at an even distance, as the two kerbs of a street do, needs less evidence of its own. The others are &lt;b&gt;proposed&lt;/b&gt;; give the layer to “Check the coverage”, and the places where one more pass would settle them are among the places to walk. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much), and so is the way from the end of a line to another that it heads for within about one distance of passes. Between passes the place of a line is guessed from its course; a ditch is drawn with one section for all its passes, each somewhat wider or deeper, so that a rounded swale has edges too. A wall that is narrower than the distance of points shows no step. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Busca lo que comparten las pasadas: &lt;b&gt;escalones&lt;/b&gt; (bordillo, muro, borde de pavimento), cada uno con pie y cabeza, y &lt;b&gt;cambios de pendiente&lt;/b&gt; (cabeza y pie de un talud, fondo de una cuneta, rigola, coronación). Cada línea lleva la altura de su escalón o su cambio de pendiente, su incertidumbre en planta y en cota, cuántas pasadas la muestran, y su evidencia: el logaritmo decimal de cuántas veces menos que una se espera por azar una línea tan ordenada.&lt;/p&gt;&lt;p&gt;Las líneas de evidencia fuerte reciben el estado &lt;b&gt;used&lt;/b&gt; (usado): «Construir la superficie» se atiene a ellas cuando le da esta capa, y un escalón usado representa allí a los puntos que están en él y concuerdan con sus cotas. Un escalón que discurre junto a otro a distancia constante, como los dos bordillos de una calle, necesita menos evidencia propia. Las demás son &lt;b&gt;proposed&lt;/b&gt; (propuesto); dé la capa a «Comprobar la cobertura», y los lugares donde una pasada más las resolvería están entre los lugares por recorrer. &lt;b&gt;Usted decide:&lt;/b&gt; cambie el estado a used, proposed o rejected (rechazado), o mueva y dibuje vértices con la edición de QGIS; cuando esto se ejecuta de nuevo sobre el mismo archivo, o con la capa como «Líneas con sus decisiones», sus decisiones se conservan para las líneas que siguen donde estaban.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; puntos en el orden de registro, en un SRC proyectado, mejor la salida de «Comprobar el levantamiento»; los puntos rechazados no intervienen. Las líneas de los códigos de campo tienen prioridad: se descarta una línea hallada que está a menos de 0.3 m de una de ellas en la mayor parte de su longitud.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué necesita:&lt;/b&gt; puntos cada medio metro; cuatro pasadas o más a través de la línea, mejor en perpendicular y cada 3 m; escalones de unos 60 mm o más, o menos ruido. También muestra una línea caminar por el pie y la cabeza, o por el fondo de una cuneta.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; un bordillo rebajado o un hueco que ninguna pasada cruza se salva en línea recta (bridged_m dice cuánto), y también el trecho desde el extremo de una línea hasta otra hacia la que se dirige, dentro de aproximadamente una distancia entre pasadas. Entre pasadas la posición de una línea se estima por su trazado; una cuneta se dibuja con una sola sección para todas sus pasadas, cada una algo más ancha o más profunda, de modo que una vaguada redondeada también tiene bordes. Un muro más estrecho que la distancia entre puntos no muestra ningún escalón. Un jalón cuya altura cambia en varias pasadas puede parecer un escalón. Mire el mapa antes de construir sobre él.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
@@ -9804,8 +10288,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>&lt;p&gt;Makes a triangulated irregular network (TIN) of the points that are not rejected. Breaklines, boundary and voids become edges exactly; no points are added along lines with heights.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that plan and heights are in the unit of the points' CRS. Lines come from the field codes of the points, in recording order, and from layers. A line without heights takes them from the surface around it and keeps its edge.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Points at the same place&lt;/b&gt; (equal to 0.1 mm) count once, with their mean height, and are reported.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Kerbs and walls&lt;/b&gt; are drawn as one line with heights and the height of the face; each becomes two breaklines a small offset apart.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Edits&lt;/b&gt; by hand come from layers that you draw and from a file; they are replayed in their order at each run, and those that no longer apply are reported. Keep the file of edits that is written beside the survey, and give it to the next run instead of the layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; lines that cross at different heights are refused unless you choose a rule. Without a boundary or a longest rim edge, long flat triangles bridge the bays of the site's outline: their ground was not surveyed. A boundary drawn around nothing leaves no triangle.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The mesh&lt;/b&gt; is a 2DM file, heights in the unit of the CRS. The format cannot hold the CRS, so it stands in a .prj file of the same name beside it; when you add the mesh by hand, give QGIS the CRS.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Hace una red irregular de triángulos (TIN) con los puntos no rechazados. Líneas de rotura, contorno y huecos se convierten exactamente en aristas; no se añaden puntos a lo largo de las líneas con cotas.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; que la planta y las cotas están en la unidad del SRC de los puntos. Las líneas proceden de los códigos de campo de los puntos, en el orden de registro, y de capas. Una línea sin cotas las toma de la superficie que la rodea y conserva su arista.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Los puntos en un mismo lugar&lt;/b&gt; (iguales a 0,1 mm) cuentan una vez, con su cota media, y se informa de ellos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Los bordillos y muros&lt;/b&gt; se dibujan como una línea con cotas y la altura de la cara; cada uno se convierte en dos líneas de rotura con una pequeña separación.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Las ediciones&lt;/b&gt; a mano proceden de capas que usted dibuja y de un archivo; se reproducen en su orden en cada ejecución, y se informa de las que ya no se aplican. Conserve el archivo de ediciones que se escribe junto al levantamiento e indíquelo en la siguiente ejecución en lugar de las capas.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; las líneas que se cruzan a cotas distintas se rechazan salvo que elija una regla. Sin un contorno o una longitud máxima de arista de borde, triángulos largos y llanos salvan los entrantes del perímetro de la obra: ese terreno no se levantó. Un contorno dibujado alrededor de nada no deja ningún triángulo.&lt;/p&gt;&lt;p&gt;&lt;b&gt;La malla&lt;/b&gt; es un archivo 2DM, con cotas en la unidad del SRC. El formato no puede contener el SRC, así que este figura en un archivo .prj del mismo nombre a su lado; cuando añada la malla a mano, indique el SRC a QGIS.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Makes a triangulated irregular network (TIN) of the points that are not rejected. Breaklines, boundary and voids become edges exactly; no points are added along lines with heights.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that plan and heights are in the unit of the points' CRS. Lines come from the field codes of the points, in recording order, and from layers. A line without heights takes them from the surface around it and keeps its edge.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Points at the same place&lt;/b&gt; (equal to 0.1 mm) count once, with their mean height, and are reported.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Kerbs and walls&lt;/b&gt; are drawn as one line with heights and the height of the face; each becomes two breaklines a small offset apart.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Edits&lt;/b&gt; by hand come from layers that you draw and from a file; they are replayed in their order at each run, and those that no longer apply are reported. Keep the file of edits that is written beside the survey, and give it to the next run instead of the layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; lines that cross at different heights are refused unless you choose a rule. Without a boundary or a longest rim edge, long flat triangles bridge the bays of the site's outline: their ground was not surveyed. A boundary drawn around nothing leaves no triangle.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The mesh&lt;/b&gt; is a 2DM file, heights in the unit of the CRS. The format cannot hold the CRS, so it stands in a .prj file of the same name beside it; when you add the mesh by hand, give QGIS the CRS.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How well the heights repeat&lt;/b&gt; is measured once more on points that “Check the survey” has been over, and kept in a file .noise.json beside the mesh: volumes rest on it. Keep the files together.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Hace una red irregular de triángulos (TIN) con los puntos no rechazados. Líneas de rotura, contorno y huecos se convierten exactamente en aristas; no se añaden puntos a lo largo de las líneas con cotas.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; que la planta y las cotas están en la unidad del SRC de los puntos. Las líneas proceden de los códigos de campo de los puntos, en el orden de registro, y de capas. Una línea sin cotas las toma de la superficie que la rodea y conserva su arista.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Los puntos en un mismo lugar&lt;/b&gt; (iguales a 0.1 mm) cuentan una vez, con su cota media, y se informa de ellos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Los bordillos y muros&lt;/b&gt; se dibujan como una línea con cotas y la altura de la cara; cada uno se convierte en dos líneas de rotura con una pequeña separación.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Las ediciones&lt;/b&gt; a mano proceden de capas que usted dibuja y de un archivo; se reproducen en su orden en cada ejecución, y se informa de las que ya no se aplican. Conserve el archivo de ediciones que se escribe junto al levantamiento e indíquelo en la siguiente ejecución en lugar de las capas.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; las líneas que se cruzan a cotas distintas se rechazan salvo que elija una regla. Sin un contorno o una longitud máxima de arista de borde, triángulos largos y llanos salvan los entrantes del perímetro de la obra: ese terreno no se levantó. Un contorno dibujado alrededor de nada no deja ningún triángulo.&lt;/p&gt;&lt;p&gt;&lt;b&gt;La malla&lt;/b&gt; es un archivo 2DM, con cotas en la unidad del SRC. El formato no puede contener el SRC, así que este figura en un archivo .prj del mismo nombre a su lado; cuando añada la malla a mano, indique el SRC a QGIS.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Cómo se repiten las cotas&lt;/b&gt; se mide una vez más en los puntos por los que ha pasado «Comprobar el levantamiento», y se guarda en un archivo .noise.json junto a la malla: en ello se apoyan los volúmenes. Conserve juntos los archivos.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setout.py" />
@@ -9834,8 +10318,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>&lt;p&gt;Reads the survey file, checks it, builds the surface and its contours, and writes one report of it all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and the files handed over, each with its SHA-256. HTML and PDF say the same.&lt;/p&gt;&lt;p&gt;It starts from the &lt;b&gt;file&lt;/b&gt;, so that each number can be traced to a line of it. Decisions that you took in QGIS come in by their file: “Survey desk” keeps it for you. A layer in place of the file comes with the statuses that its points have.&lt;/p&gt;&lt;p&gt;&lt;b&gt;More files&lt;/b&gt;, such as a plan or a drawing, are listed with the others and their SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what “Import survey points”, “Check the survey” and “Build the surface” assume, with their usual options. Where the file needs more to be read, say the columns and units here.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the report tells of this run, not of layers you changed by hand since. It is no certificate: licensed practice and local codes decide what a survey may be used for.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Lee el archivo de levantamiento, lo comprueba, construye la superficie y sus curvas de nivel, y escribe un informe de todo ello: qué entró, qué se rechazó y por qué, coordenadas, hasta dónde se puede confiar en el levantamiento, la superficie, las curvas de nivel, el agua, los volúmenes, las pendientes de una carretera y el movimiento de tierras de una plataforma donde los pida, y los archivos entregados, cada uno con su SHA-256. HTML y PDF dicen lo mismo.&lt;/p&gt;&lt;p&gt;Parte del &lt;b&gt;archivo&lt;/b&gt;, de modo que cada cifra se puede rastrear hasta una línea de él. Las decisiones que tomó en QGIS entran mediante su archivo: la «Mesa del levantamiento» lo guarda por usted. Una capa en lugar del archivo viene con los estados de sus puntos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Más archivos&lt;/b&gt;, como un plano o un dibujo, se enumeran con los demás y su SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; lo que suponen «Importar los puntos del levantamiento», «Comprobar el levantamiento» y «Construir la superficie», con sus opciones habituales. Donde el archivo necesite más para leerse, indique aquí las columnas y unidades.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; el informe trata de esta ejecución, no de capas que haya modificado a mano después. No es un certificado: el ejercicio profesional habilitado y la normativa local deciden para qué puede usarse un levantamiento.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Reads the survey file, checks it, builds the surface and its contours, and writes one report of it all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and the files handed over, each with its SHA-256. HTML and PDF say the same.&lt;/p&gt;&lt;p&gt;It starts from the &lt;b&gt;file&lt;/b&gt;, so that each number can be traced to a line of it. A layer in place of the file comes with the statuses that its points have.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The folder is a job&lt;/b&gt;: it keeps your choices, and a later run does only what has changed. With no file and no layer the job that is in the folder goes on with its own choices, such as those of the “Survey desk”. The advanced parameters are those of the steps by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Files of later visits&lt;/b&gt; are not mixed with the survey: each has its own surface, which stays, and the report tells its height offset to the ground before it and how much ground changed. Where you say so, its ground counts in place of what differs by more than noise.&lt;/p&gt;&lt;p&gt;&lt;b&gt;More files&lt;/b&gt;, such as a plan or a drawing, are listed with the others and their SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what “Import survey points”, “Check the survey” and “Build the surface” assume.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the report tells of this run, not of layers you changed by hand since. It is no certificate: licensed practice and local codes decide what a survey may be used for.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Lee el archivo de levantamiento, lo comprueba, construye la superficie y sus curvas de nivel, y escribe un informe de todo ello: qué entró, qué se rechazó y por qué, coordenadas, hasta dónde se puede confiar en el levantamiento, la superficie, las curvas de nivel, el agua, los volúmenes, las pendientes de una carretera y el movimiento de tierras de una plataforma donde los pida, y los archivos entregados, cada uno con su SHA-256. HTML y PDF dicen lo mismo.&lt;/p&gt;&lt;p&gt;Parte del &lt;b&gt;archivo&lt;/b&gt;, de modo que cada cifra se puede rastrear hasta una línea de él. Una capa en lugar del archivo viene con los estados de sus puntos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;La carpeta es un trabajo&lt;/b&gt;: guarda sus elecciones, y una ejecución posterior solo hace lo que ha cambiado. Sin archivo ni capa, el trabajo que está en la carpeta continúa con sus propias elecciones, como las de la «Mesa del levantamiento». Los parámetros avanzados son los de los pasos hechos a mano.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Los archivos de campañas posteriores&lt;/b&gt; no se mezclan con el levantamiento: cada uno tiene su propia superficie, que queda, y el informe indica su desfase de cotas respecto al terreno anterior y cuánto terreno cambió. Donde usted lo indique, su terreno cuenta en lugar de lo que difiere en más que el ruido.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Más archivos&lt;/b&gt;, como un plano o un dibujo, se enumeran con los demás y su SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; lo que suponen «Importar los puntos del levantamiento», «Comprobar el levantamiento» y «Construir la superficie».&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; el informe trata de esta ejecución, no de capas que haya modificado a mano después. No es un certificado: el ejercicio profesional habilitado y la normativa local deciden para qué puede usarse un levantamiento.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
@@ -9876,6 +10360,11 @@
       <location filename="../plugin/processing/surfaceinput.py" />
       <source>A 2DM file cannot hold its CRS. Without one given here it is read from the .prj file beside the mesh, or taken from the mesh layer.</source>
       <translation>Un archivo 2DM no puede contener su SRC. Si no se indica aquí, se lee del archivo .prj junto a la malla o se toma de la capa de malla.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/jobtask.py" />
+      <source>A fault in the program, not in your file: {reason}</source>
+      <translation>Un fallo del programa, no de su archivo: {reason}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
@@ -9972,11 +10461,6 @@
       <location filename="../plugin/processing/readlandxml.py" />
       <source>A mesh (2DM) for each surface, named after it, with its CRS beside it as .prj.</source>
       <translation>Una malla (2DM) por cada superficie, con su nombre y con su SRC al lado como .prj.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/waterinput.py" />
-      <source>A mesh does not hold it. “Check the survey” finds it from the survey itself (how heights repeat); 0.015 m is usual for RTK in the open. 0: every hollow counts.</source>
-      <translation>Una malla no lo contiene. «Comprobar el levantamiento» lo halla a partir del propio levantamiento (cómo se repiten las cotas); 0.015 m es lo habitual para RTK a cielo abierto. 0: cuentan todas las hondonadas.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceinput.py" />
@@ -10201,7 +10685,7 @@
       <translation>Añade a los puntos la cota, la pendiente, la orientación y el triángulo de la superficie.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskwidgets.py" />
       <source>Add…</source>
       <translation>Añadir…</translation>
     </message>
@@ -10299,11 +10783,6 @@
       <location filename="../plugin/gui/previewquestions.py" />
       <source>Answered: {answer}</source>
       <translation>Respondido: {answer}</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>Answers to what the file leaves open</source>
-      <translation>Respuestas a lo que el archivo deja abierto</translation>
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
@@ -10416,14 +10895,9 @@
       <translation>Como en 1.5 o 1,5.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>As in the check of a road against limits.</source>
       <translation>Como en la comprobación de una carretera con límites.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>As in “Import survey points”.</source>
-      <translation>Como en «Importar los puntos del levantamiento».</translation>
     </message>
     <message>
       <location filename="../plugin/processing/crosssections.py" />
@@ -10444,11 +10918,6 @@
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>As the data collector takes it.</source>
       <translation>Tal como lo admite la libreta de campo.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>As the refusal names them, such as --pole-height 2.000 for a receiver log, or --no-value none.</source>
-      <translation>Como las nombra el rechazo, por ejemplo --pole-height 2.000 para un registro de receptor, o --no-value none.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildfaces.py" />
@@ -10656,11 +11125,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <source>Calm noise: move heights by up to (m; 0: not at all)</source>
-      <translation>Calmar el ruido: mover las cotas como máximo (m; 0: nada)</translation>
+      <source>Calm noise: move heights by up to (m; 0: not at all; empty: by their noise)</source>
+      <translation>Calmar el ruido: mover las cotas como máximo (m; 0: nada; vacío: según su ruido)</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskwidgets.py" />
       <source>Cancel</source>
       <translation>Cancelar</translation>
     </message>
@@ -10674,6 +11143,11 @@
       <location filename="../plugin/processing/algorithm.py" />
       <source>Cancelled: there is no result.</source>
       <translation>Cancelado: no hay resultado.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/jobtask.py" />
+      <source>Cancelled: what was done before is kept.</source>
+      <translation>Cancelado: lo hecho antes se conserva.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterstyles.py" />
@@ -10817,7 +11291,7 @@
       <translation>Puntos comprobados</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Choose a folder for the products.</source>
       <translation>Elija una carpeta para los productos.</translation>
     </message>
@@ -10828,8 +11302,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>Choose a survey file or a layer of points, one of both.</source>
-      <translation>Elija un archivo del levantamiento o una capa de puntos, uno de los dos.</translation>
+      <source>Choose a survey file or a layer of points, one of both, or the folder of a job.</source>
+      <translation>Elija un archivo del levantamiento o una capa de puntos, uno de los dos, o la carpeta de un trabajo.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/deskform.py" />
@@ -10837,7 +11311,7 @@
       <translation>Elegir el SRC de una lista</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Choose the survey file.</source>
       <translation>Elija el archivo del levantamiento.</translation>
     </message>
@@ -10909,7 +11383,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Columns (empty: as recognised)</source>
       <translation>Columnas (vacío: según se reconozcan)</translation>
     </message>
@@ -10950,6 +11423,11 @@
       <translation>Las líneas de comentario empiezan por</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/steps.py" />
+      <source>Compare later visits</source>
+      <translation>Comparar campañas posteriores</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/waterchange.py" />
       <source>Compares ponds, catchments and paths on the ground and on a design.</source>
       <translation>Compara charcos, cuencas y caminos en el terreno y en un proyecto.</translation>
@@ -10976,6 +11454,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <location filename="../plugin/processing/planlayers.py" />
       <source>Contour labels</source>
       <translation>Etiquetas de curvas de nivel</translation>
@@ -10984,6 +11463,7 @@
       <location filename="../plugin/processing/contours.py" />
       <location filename="../plugin/processing/contoursheet.py" />
       <location filename="../plugin/processing/handoverfiles.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <location filename="../plugin/processing/planlayers.py" />
       <source>Contours</source>
       <translation>Curvas de nivel</translation>
@@ -11140,17 +11620,17 @@
       <translation>Desmonte y terraplén se compensan con el proyecto desplazado {shift:+.3f} ± {half:.3f} m (95 %).</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Cut and fill from it to the survey. Give a design or an earlier surface.</source>
       <translation>Desmonte y terraplén desde ella hasta el levantamiento. Indique un proyecto o una superficie anterior.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Cut and fill from the survey to it.</source>
       <translation>Desmonte y terraplén desde el levantamiento hasta ella.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Cut and fill of level pads, with slopes to the ground.</source>
       <translation>Desmonte y terraplén de plataformas horizontales, con taludes hasta el terreno.</translation>
     </message>
@@ -11263,8 +11743,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>Delimited text or a receiver log. It is only read.</source>
-      <translation>Texto delimitado o un registro del receptor. Solo se lee.</translation>
+      <source>Delimited text or a receiver log. It is only read. With no file and no layer, the job in the folder below goes on with its own choices.</source>
+      <translation>Texto delimitado o un registro del receptor. Solo se lee. Sin archivo ni capa, el trabajo de la carpeta de abajo continúa con sus propias elecciones.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -11333,8 +11813,8 @@
       <translation>Cota de proyecto menos cota existente en los centros de las celdas, en la unidad del SRC; terraplén mayor que 0.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/reportquestions.py" />
       <location filename="../plugin/processing/setoutoptions.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Design surface (2DM mesh)</source>
       <translation>Superficie de proyecto (malla 2DM)</translation>
     </message>
@@ -11431,6 +11911,11 @@
       <translation>Incertidumbre del terreno entre los puntos</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Doubt of the height offset (m, 1 sigma)</source>
+      <translation>Incertidumbre del desfase de cota (m, 1 sigma)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/waterstyles.py" />
       <source>Drained to</source>
       <translation>Desaguaba en</translation>
@@ -11506,11 +11991,6 @@
       <translation>Dibuja curvas de nivel exactamente sobre los triángulos de una superficie.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Drift shared by neighbouring points (m, 1 sigma)</source>
-      <translation>Deriva común a puntos vecinos (m, 1 sigma)</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/waterstyles.py" />
       <source>Drop (m)</source>
       <translation>Caída (m)</translation>
@@ -11524,6 +12004,11 @@
       <location filename="../plugin/processing/accuracystatement.py" />
       <source>Each check point with the height of the surface there; off_m is surface less check.</source>
       <translation>Cada punto de comprobación con la cota de la superficie en ese lugar; off_m es superficie menos comprobación.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>Each is read, checked and made a surface by itself and compared with the ground before it. It is not in the surface of the job until you say so below.</source>
+      <translation>Cada una se lee, se comprueba y se hace superficie por sí sola, y se compara con el terreno anterior. No está en la superficie del trabajo hasta que lo indique abajo.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildfaces.py" />
@@ -11551,7 +12036,7 @@
       <translation>Cada triángulo como polígono con su pendiente (%) y su área en planta (m²).</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Earlier surface (2DM mesh)</source>
       <translation>Superficie anterior (malla 2DM)</translation>
     </message>
@@ -11657,6 +12142,16 @@
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Empty: as many as tell the noise of the survey to 15 %, at most five.</source>
       <translation>Vacío: los necesarios para conocer el ruido del levantamiento al 15 %, cinco como máximo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Empty: as the file .noise.json beside its mesh says; where there is none 0.</source>
+      <translation>Vacío: lo que diga el archivo .noise.json que está junto a su malla; donde no lo hay, 0.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/contours.py" />
+      <source>Empty: by the noise of a height, as the survey tells it in the file .noise.json beside the mesh; where there is none by 0.015 m. In metres whatever the CRS.</source>
+      <translation>Vacío: según el ruido de una cota, tal como lo indica el levantamiento en el archivo .noise.json que está junto a la malla; donde no lo hay, 0.015 m. En metros, sea cual sea el SRC.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volume.py" />
@@ -11919,6 +12414,16 @@
       <translation>Archivos de cualquier tamaño; los de un zip deben descomprimirse antes.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>Files of later visits</source>
+      <translation>Archivos de campañas posteriores</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/deskform.py" />
+      <source>Files of the site as it was another day. Each is compared with the ground before it; in “Compare later visits” you say where its ground counts.</source>
+      <translation>Archivos del sitio como estaba otro día. Cada uno se compara con el terreno anterior; en «Comparar campañas posteriores» indica dónde cuenta su terreno.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/handoverfiles.py" />
       <location filename="../plugin/processing/surveyreport.py" />
       <source>Files written</source>
@@ -12020,8 +12525,14 @@
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Findings of the checks</source>
       <translation>Hallazgos de las comprobaciones</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/joblayers.py" />
+      <source>Findings on the surface</source>
+      <translation>Hallazgos sobre la superficie</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -12096,7 +12607,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
-      <location filename="../plugin/processing/fitcontrol.py" />
       <source>Fit</source>
       <translation>Ajuste</translation>
     </message>
@@ -12203,8 +12713,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>For the contour interval: what “Check the survey” found. Empty: what the receiver claims, which may be less than there is.</source>
-      <translation>Para la equidistancia: lo que halló «Comprobar el levantamiento». Vacío: lo que declara el receptor, que puede ser menos de lo que hay.</translation>
+      <source>For the contour interval. Empty: as the survey tells in the file .noise.json beside the mesh; where there is none what the receiver claims, which may be less than there is.</source>
+      <translation>Para la equidistancia. Vacío: lo que indique el levantamiento en el archivo .noise.json que está junto a la malla; donde no lo hay, lo que declara el receptor, que puede ser menos de lo que hay.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
@@ -12503,7 +13013,7 @@
       <translation>Terreno cuya agua va a otra parte (m²)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Gullies and the like, where water leaves the surface.</source>
       <translation>Imbornales y similares, por donde el agua deja la superficie.</translation>
     </message>
@@ -12597,7 +13107,7 @@
       <translation>Altura del geoide sobre el elipsoide: la altura elipsoidal menos ella es ortométrica.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Height of the pads (a number, or balance)</source>
       <translation>Cota de las plataformas (un número, o balance)</translation>
     </message>
@@ -12610,11 +13120,6 @@
       <location filename="../plugin/processing/roadlayers.py" />
       <source>Height of the surface ({unit})</source>
       <translation>Cota de la superficie ({unit})</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Height offset between both (m, 1 sigma)</source>
-      <translation>Desfase de cota entre ambas (m, 1 sigma)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumenumbers.py" />
@@ -12647,11 +13152,6 @@
       <translation>Cotas y pendientes en puntos</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
-      <source>Heights are</source>
-      <translation>Las cotas son</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>Heights between the points</source>
       <translation>Cotas entre los puntos</translation>
@@ -12677,11 +13177,6 @@
       <location filename="../plugin/processing/importoptions.py" />
       <source>Heights shifted from a line on (line:metres)</source>
       <translation>Cotas desplazadas a partir de una línea (línea:metros)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/roadinput.py" />
-      <source>Heights wander by this within a minute or two, so passes side by side differ by it. It hardly matters for a grade along the line, but it tilts a crossfall. 0 if every height has an error of its own.</source>
-      <translation>Las cotas varían en esta magnitud en uno o dos minutos, de modo que pasadas contiguas difieren en ella. Apenas influye en una pendiente a lo largo de la línea, pero inclina una pendiente transversal. 0 si cada cota tiene un error propio.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
@@ -12740,6 +13235,11 @@
       <translation>A qué cota debe estar una plataforma o una franja para que su desmonte dé su terraplén, y con qué seguridad.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>How much higher it lies where nothing changed; this is taken off. Empty: found from the ground that did not change.</source>
+      <translation>Cuánto más alta está donde nada cambió; esto se descuenta. Vacío: se halla con el terreno que no cambió.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>How much the ground bends: our own choice of values, no standard.</source>
       <translation>Cuánto se curva el terreno: valores elegidos por nosotros, no una norma.</translation>
@@ -12751,8 +13251,24 @@
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>How sure it is that both have the same height datum, or the offset given: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part. An offset that was found from unchanged ground brings its own doubt in place of this.</source>
-      <translation>Cuán seguro es que ambas tengan el mismo datum altimétrico, o el desfase indicado: otra base, otro geoide, otro jalón. Desplaza el volumen en su valor por el área, y suele ser la parte mayor. Un desfase hallado del terreno sin cambios trae su propia incertidumbre en lugar de esta.</translation>
+      <source>How sure it is that the survey and what it is compared with have the same height datum, or the offset given: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part. An offset that was found from unchanged ground brings its own doubt in place of this. Nothing beside a mesh tells it.</source>
+      <translation>Cuán seguro es que el levantamiento y aquello con lo que se compara tengan el mismo dátum altimétrico, o el desfase indicado: otra base, otro geoide, otro jalón. Desplaza el volumen en su valor por el área, y suele ser la parte mayor. Un desfase hallado del terreno sin cambios trae su propia incertidumbre en lugar de esta. Nada de lo que hay junto a una malla lo indica.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/jobchoices.py" />
+      <source>How the survey is fitted to control</source>
+      <translation>Cómo se ajusta el levantamiento a los puntos de apoyo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>How well the heights repeat is kept in {file} beside the mesh: {sigma:.0f} mm new at every point and {drift:.0f} mm of drift.</source>
+      <translation>Cómo se repiten las cotas se guarda en {file}, junto a la malla: {sigma:.0f} mm nuevos en cada punto y {drift:.0f} mm de deriva.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>How well the heights repeat is not known, and not kept beside the mesh: for that the points must have been checked (“Check the survey”), and passes must cross or meet.</source>
+      <translation>No se sabe cómo se repiten las cotas, y no se guarda junto a la malla: para ello los puntos deben haberse comprobado («Comprobar el levantamiento»), y las pasadas deben cruzarse o encontrarse.</translation>
     </message>
     <message>
       <location filename="../plugin/hummock.py" />
@@ -12902,7 +13418,7 @@
       <translation>Curva maestra de depresión</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Inlets</source>
       <translation>Sumideros</translation>
     </message>
@@ -12972,6 +13488,11 @@
       <translation>Su nombre; puede quedar vacío si el archivo contiene un solo conjunto.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>Its points are taken in, and earlier points that differ from it by more than noise are kept out. Without it, and without polygons below, its ground counts nowhere.</source>
+      <translation>Se toman sus puntos, y los puntos anteriores que difieren de ella en más que el ruido quedan fuera. Sin esto, y sin polígonos abajo, su terreno no cuenta en ningún sitio.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/roadlayers.py" />
       <source>Its standard deviation</source>
       <translation>Su desviación típica</translation>
@@ -13036,6 +13557,11 @@
       <location filename="../plugin/processing/roadlayers.py" />
       <source>Kind: grade, crest or sag</source>
       <translation>Tipo: rasante, acuerdo convexo o cóncavo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>Known height offset of the last visit (m)</source>
+      <translation>Desfase de cotas conocido de la última campaña (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadlayers.py" />
@@ -13117,6 +13643,11 @@
       <location filename="../plugin/processing/contoursheet.py" />
       <source>Largest shift of a line (m)</source>
       <translation>Mayor desplazamiento de una línea (m)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/deskform.py" />
+      <source>Later visits</source>
+      <translation>Campañas posteriores</translation>
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
@@ -13308,7 +13839,7 @@
       <translation>Límites entre las clases (%)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Limits of the road (CSV; empty: those that come with Hummock)</source>
       <translation>Límites de la carretera (CSV; vacío: los que acompañan a Hummock)</translation>
     </message>
@@ -13323,7 +13854,7 @@
       <translation>Línea para perfiles transversales (comprobación por otros métodos)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Line of a road</source>
       <translation>Línea de una carretera</translation>
     </message>
@@ -13372,12 +13903,14 @@
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/coverage.py" />
       <location filename="../plugin/processing/findlines.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Lines of the ground</source>
       <translation>Líneas del terreno</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <location filename="../plugin/processing/plansheet.py" />
       <source>Lines of the surface</source>
       <translation>Líneas de la superficie</translation>
@@ -13520,14 +14053,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Longest edge at the rim (m; empty: no limit)</source>
       <translation>Mayor arista en el borde (m; vacío: sin límite)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/steps.py" />
-      <source>Look for gaps</source>
-      <translation>Buscar lagunas</translation>
     </message>
     <message>
       <location filename="../plugin/processing/earthmaterials.py" />
@@ -13639,6 +14166,11 @@
       <location filename="../plugin/processing/padinput.py" />
       <source>Metres out for each metre up. What stands depends on the soil: see the cautions.</source>
       <translation>Metros en horizontal por cada metro de subida. Lo que se sostiene depende del suelo: véanse las advertencias.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/choicesdialog.py" />
+      <source>More</source>
+      <translation>Más</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -13776,14 +14308,19 @@
       <translation>Ruido de punto a punto {white:.1f} mm; ningún lugar se visitó dos veces para saber más.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/waterinput.py" />
-      <source>Noise of a height: standard deviation (m)</source>
-      <translation>Ruido de una cota: desviación típica (m)</translation>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Noise of a height (m, 1 sigma)</source>
+      <translation>Ruido de una cota (m, 1 sigma)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Noise of a surveyed height (m, 1 sigma; empty: its survey's)</source>
-      <translation>Ruido de una cota levantada (m, 1 sigma; vacío: el de su levantamiento)</translation>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Noise of a height (m, 1 sigma; empty: as the survey tells)</source>
+      <translation>Ruido de una cota (m, 1 sigma; vacío: según el levantamiento)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Noise of a height, found in the survey (m, 1 sigma)</source>
+      <translation>Ruido de una cota, hallado en el levantamiento (m, 1 sigma)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -13972,6 +14509,11 @@
       <translation>De un ajuste con cuatro parámetros. Un plano absorbe una inclinación del geoide en el emplazamiento.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/jobchoices.py" />
+      <source>Of a survey to the control points above. Seven parameters also tilt the survey.</source>
+      <translation>De un levantamiento a los puntos de control de arriba. Siete parámetros también inclinan el levantamiento.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/readlandxml.py" />
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>Of coordinates and heights.</source>
@@ -13979,13 +14521,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
-      <source>Of coordinates, heights and stations in the table, and of the lengths given here.</source>
-      <translation>De las coordenadas, cotas y estaciones de la tabla, y de las longitudes dadas aquí.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/crosssections.py" />
-      <source>Of each of its points by itself: 0 for a design, more for a second survey.</source>
-      <translation>De cada uno de sus puntos por sí solo: 0 para un proyecto, más para un segundo levantamiento.</translation>
+      <source>Of coordinates, heights and stations in the table, and of the lengths given here. Empty: that of the CRS.</source>
+      <translation>De las coordenadas, cotas y estaciones de la tabla, y de las longitudes dadas aquí. Vacío: la del SRC.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
@@ -13993,19 +14530,19 @@
       <translation>De las coordenadas este y norte y de la cota tal como figuran en la capa.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/roadinput.py" />
-      <source>Of it the part that drifts (m)</source>
-      <translation>De ella, la parte que deriva (m)</translation>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Of it drift (m, 1 sigma; empty: as the survey tells)</source>
+      <translation>De él, deriva (m, 1 sigma; vacío: según el levantamiento)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Of it drift (m; second surface)</source>
+      <translation>De él, deriva (m; segunda superficie)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Of its easting, northing and height.</source>
       <translation>De sus coordenadas este y norte y de su cota.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/roadinput.py" />
-      <source>Of one surveyed height, its drift included. “Check the survey” finds it; 15 mm is usual for RTK (common practice, no source).</source>
-      <translation>De una cota levantada, incluida su deriva. «Comprobar el levantamiento» la determina; 15 mm es lo habitual en RTK (práctica común, sin fuente).</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
@@ -14024,8 +14561,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/peakflow.py" />
-      <source>Of the intensity and of the results. Nothing is rounded between them.</source>
-      <translation>De la intensidad y de los resultados. Entre ellos no se redondea nada.</translation>
+      <source>Of the intensity and of the results. Nothing is rounded between them. Empty: the first, or the second where the CRS is in feet.</source>
+      <translation>De la intensidad y de los resultados. Entre ellos no se redondea nada. Vacío: la primera, o la segunda donde el SRC está en pies.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumetoplane.py" />
@@ -14054,8 +14591,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
-      <source>Of what is given and shown here. Coordinates of layers stay in the unit of the CRS.</source>
-      <translation>De lo que se da y se muestra aquí. Las coordenadas de las capas siguen en la unidad del SRC.</translation>
+      <source>Of what is given and shown here. Empty: that of the CRS, in which coordinates of layers always are.</source>
+      <translation>De lo que se da y se muestra aquí. Vacío: la del SRC, en la que siempre están las coordenadas de las capas.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterstyles.py" />
@@ -14175,7 +14712,7 @@
       <translation>Pendiente: {question}.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskwidgets.py" />
       <source>Opens its dialog; what you run there becomes a step of the job.</source>
       <translation>Abre su diálogo; lo que ejecute allí pasa a ser un paso del trabajo.</translation>
     </message>
@@ -14272,7 +14809,7 @@
       <translation>Plataformas (polígonos)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Pads to be graded</source>
       <translation>Plataformas por explanar</translation>
     </message>
@@ -14303,7 +14840,12 @@
       <translation>Parcelas</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/gui/deskform.py" />
+      <source>Parcels for the plan</source>
+      <translation>Parcelas para el plano</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Parcels or phases whose volumes are told apart; the field name names them.</source>
       <translation>Parcelas o fases cuyos volúmenes se distinguen; el campo name les da nombre.</translation>
     </message>
@@ -14374,7 +14916,7 @@
       <translation>Caminos del agua</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Paths, ponds and catchments.</source>
       <translation>Caminos, charcos y cuencas.</translation>
     </message>
@@ -14452,6 +14994,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Places to walk again</source>
       <translation>Lugares que hay que volver a recorrer</translation>
     </message>
@@ -14628,11 +15171,6 @@
       <location filename="../plugin/processing/setout.py" />
       <source>Points to set out</source>
       <translation>Puntos de replanteo</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>Points to use, flag or reject, by their line.</source>
-      <translation>Puntos que usar, marcar o rechazar, por su línea.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterstyles.py" />
@@ -14849,7 +15387,7 @@
       <translation>Perfil longitudinal en su plano</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Profile, sections and grades along it, checked against limits.</source>
       <translation>Perfil longitudinal, perfiles transversales y pendientes a lo largo de ella, comprobados con límites.</translation>
     </message>
@@ -14969,7 +15507,7 @@
       <translation>Regiones</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Regions of the volumes</source>
       <translation>Regiones de los volúmenes</translation>
     </message>
@@ -14981,6 +15519,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Rejected lines</source>
       <translation>Líneas rechazadas</translation>
     </message>
@@ -15112,12 +15651,8 @@
       <translation>Las reglas traen la ventana sobre la que se toma su pendiente.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/steprow.py" />
-      <source>Run</source>
-      <translation>Ejecutar</translation>
-    </message>
-    <message>
       <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskwidgets.py" />
       <source>Run everything</source>
       <translation>Ejecutar todo</translation>
     </message>
@@ -15173,7 +15708,7 @@
       <translation>Línea de muestra en el terreno (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Say the CRS of the survey, such as EPSG:25832.</source>
       <translation>Indique el SRC del levantamiento, como EPSG:25832.</translation>
     </message>
@@ -15405,11 +15940,6 @@
       <translation>Taludes de terraplén, 1 : n</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Slow errors of the receiver that points recorded near each other have in common.</source>
-      <translation>Errores lentos del receptor que comparten los puntos registrados cerca unos de otros.</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/flatareas.py" />
       <source>Smaller areas are left out.</source>
       <translation>Las áreas más pequeñas se omiten.</translation>
@@ -15441,8 +15971,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/surfaceraster.py" />
-      <source>Smooth heights are for drawing only: they are up to {largest:.3f} m off the surface, most at E {easting:.3f} N {northing:.3f} (m).</source>
-      <translation>Las cotas suavizadas son solo para dibujar: se apartan hasta {largest:.3f} m de la superficie, sobre todo en E {easting:.3f} N {northing:.3f} (m).</translation>
+      <source>Smooth heights are for drawing only: they are up to {largest:.3f} m off the surface, most at E {easting:.3f} N {northing:.3f}.</source>
+      <translation>Las cotas suavizadas son solo para dibujar: se apartan hasta {largest:.3f} m de la superficie, sobre todo en E {easting:.3f} N {northing:.3f}.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
@@ -15533,6 +16063,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <location filename="../plugin/processing/planlayers.py" />
       <source>Spot heights</source>
       <translation>Puntos acotados</translation>
@@ -15549,15 +16080,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
-      <location filename="../plugin/processing/roadinput.py" />
       <source>Standard deviation of a height (m)</source>
       <translation>Desviación típica de una cota (m)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/checksurvey.py" />
-      <location filename="../plugin/processing/coverage.py" />
-      <source>Standard deviation of a height, found in the survey (m)</source>
-      <translation>Desviación típica de una cota, determinada en el levantamiento (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
@@ -15570,19 +16094,14 @@
       <translation>Desviación típica de una coordenada en planta (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/setoutoptions.py" />
-      <source>Standard deviation of a surveyed height (m)</source>
-      <translation>Desviación típica de una cota levantada (m)</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/setoutlayer.py" />
       <source>Standard deviation of it (unit of the CRS)</source>
       <translation>Su desviación típica (unidad del SRC)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/walkingplan.py" />
-      <source>Standard deviation of one height of the rover (m)</source>
-      <translation>Desviación típica de una cota del rover (m)</translation>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Standard deviation of one surveyed height, drift included. Empty: as the survey tells in the file .noise.json beside the mesh; where there is none 0.015 m, usual for RTK in the open (common practice, no source). The log says which was taken.</source>
+      <translation>Desviación típica de una cota levantada, incluida la deriva. Vacío: lo que indique el levantamiento en el archivo .noise.json que está junto a la malla; donde no lo hay, 0.015 m, lo habitual en RTK a cielo abierto (práctica común, sin fuente). El registro dice cuál se tomó.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
@@ -15600,19 +16119,9 @@
       <translation>Desviación típica de la pendiente longitudinal (%)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Standard deviation of the height of one point of the existing surface, as repeated points or check points tell it. Left empty, it and the drift are what the survey itself measured, if the file .noise.json that “Report of the survey” writes is beside the mesh; else 0.015.</source>
-      <translation>Desviación típica de la cota de un punto de la superficie existente, según lo indiquen puntos repetidos o puntos de comprobación. Si se deja vacío, esta y la deriva son las que midió el propio levantamiento, si junto a la malla está el archivo .noise.json que escribe «Informe del levantamiento»; si no, 0.015.</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/verticalcurves.py" />
       <source>Standard deviation of the residuals, robust (m)</source>
       <translation>Desviación típica de los residuos, robusta (m)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/crosssections.py" />
-      <source>Standard deviation of the second surface (m)</source>
-      <translation>Desviación típica de la segunda superficie (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -15871,6 +16380,7 @@
       <translation>Cimas, puntos bajos y collados con cota y prominencia, sobre la superficie tal como se midió.</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/jobmap.py" />
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/drapelines.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
@@ -15987,6 +16497,11 @@
       <translation>Archivos de levantamiento (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log *.gpx *.kml *.kmz *.geojson *.json *.gpkg *.shp *.xlsx *.ods *.zip *.gz);;Todos los archivos (*)</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/jobtask.py" />
+      <source>Survey job {name}</source>
+      <translation>Trabajo de levantamiento {name}</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/exportlandxml.py" />
       <location filename="../plugin/processing/handoverfiles.py" />
       <source>Survey or control points.</source>
@@ -16002,6 +16517,7 @@
       <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/importpoints.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Survey points</source>
       <translation>Puntos del levantamiento</translation>
     </message>
@@ -16059,14 +16575,14 @@
       <translation>Tablas (*.csv *.txt);;Todos los archivos (*)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Tell where the water runs</source>
       <translation>Indicar hacia dónde corre el agua</translation>
     </message>
     <message>
       <location filename="../plugin/gui/steps.py" />
-      <source>Test the accuracy</source>
-      <translation>Ensayar la exactitud</translation>
+      <source>Test accuracy and look for gaps</source>
+      <translation>Ensayar la precisión y buscar lagunas</translation>
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
@@ -16130,8 +16646,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <source>The difference in height between two neighbouring contours.</source>
-      <translation>La diferencia de cota entre dos curvas de nivel contiguas.</translation>
+      <source>The difference in height between two neighbouring contours. Empty: 0.25 m, or half a foot where heights are in feet.</source>
+      <translation>La diferencia de cota entre dos curvas de nivel contiguas. Vacío: 0.25 m, o medio pie donde las cotas están en pies.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/inspectsurface.py" />
@@ -16142,11 +16658,6 @@
       <location filename="../plugin/processing/buildsurface.py" />
       <source>The distance of the passes is measured from the triangles themselves; with 1.5, bays wider than three passes stay open. For surveys recorded while walking to and fro.</source>
       <translation>La distancia entre pasadas se mide en los propios triángulos; con 1.5, las entrantes más anchas que tres pasadas quedan abiertas. Para levantamientos registrados caminando de ida y vuelta.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/contours.py" />
-      <source>The doubt of the heights, such as 0.015 for a fixed RTK solution. In metres.</source>
-      <translation>La incertidumbre de las cotas, como 0.015 para una solución RTK fija. En metros.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
@@ -16189,9 +16700,29 @@
       <translation>La equidistancia, el error o la separación, en la unidad de abajo.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>The job in this folder goes on with its own choices: leave out {names}, or choose the survey file.</source>
+      <translation>El trabajo de esta carpeta continúa con sus propias elecciones: deje fuera {names}, o elija el archivo del levantamiento.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>The last visit counts wherever it was walked</source>
+      <translation>La última campaña cuenta dondequiera que se recorrió</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>The last visit counts within these polygons</source>
+      <translation>La última campaña cuenta dentro de estos polígonos</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>The layer of that name from “Build the surface”, with the columns kind and label.</source>
       <translation>La capa de ese nombre de «Construir la superficie», con las columnas kind y label.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>The layer {layer} has edits that are not saved: save or drop them first.</source>
+      <translation>La capa {layer} tiene ediciones sin guardar: guárdelas o descártelas primero.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
@@ -16210,8 +16741,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <source>The levels of the contours are whole multiples in this unit.</source>
-      <translation>Los niveles de las curvas de nivel son múltiplos enteros en esta unidad.</translation>
+      <source>The levels of the contours are whole multiples in this unit. Empty: the unit of the heights of the CRS.</source>
+      <translation>Los niveles de las curvas de nivel son múltiplos enteros en esta unidad. Vacío: la unidad de las cotas del SRC.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/slopemap.py" />
@@ -16259,8 +16790,12 @@
       <translation>La memoria de este equipo no es suficiente; tome menos puntos cada vez.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/thinsurface.py" />
+      <source>The mesh file; its CRS is written beside it as .prj, the noise of its survey as .noise.json.</source>
+      <translation>El archivo de malla; su SRC se escribe junto a él como .prj, el ruido de su levantamiento como .noise.json.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
       <source>The mesh file; its CRS is written beside it as .prj.</source>
       <translation>El archivo de malla; su SRC se escribe junto a él como .prj.</translation>
     </message>
@@ -16300,6 +16835,11 @@
       <translation>El lado largo del papel en vertical.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>The part of the noise that wanders within a minute or two, so that points recorded near each other share it: it hardly matters for a grade along a line, but tilts a crossfall and moves a volume. Empty: as the file .noise.json beside the mesh says; where there is none 0.007 m. 0 if every height has an error of its own.</source>
+      <translation>La parte del ruido que varía en uno o dos minutos, de modo que la comparten los puntos registrados cerca unos de otros: apenas influye en una pendiente a lo largo de una línea, pero inclina una pendiente transversal y desplaza un volumen. Vacío: lo que diga el archivo .noise.json que está junto a la malla; donde no lo hay, 0.007 m. 0 si cada cota tiene un error propio.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>The place that keeps its coordinates. From ground to grid it has to be given.</source>
       <translation>El lugar que conserva sus coordenadas. De terreno a cuadrícula hay que indicarlo.</translation>
@@ -16326,8 +16866,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
-      <source>The points that the surface was built from. Their times tell which drift together, their field sigma_v takes the place of the standard deviation above. Without them each strip of 1 m along the line counts as a pass of its own, which is cautious.</source>
-      <translation>Los puntos con los que se construyó la superficie. Sus horas indican cuáles comparten deriva; su campo sigma_v sustituye a la desviación típica de arriba. Sin ellos, cada franja de 1 m a lo largo de la línea cuenta como una pasada propia, lo que es prudente.</translation>
+      <source>The points that the surface was built from. Their times tell which drift together, their field sigma_v takes the place of the noise above. Without them the times are those that the file .noise.json beside the mesh holds; where it holds none each strip of 1 m along the line counts as a pass of its own, which is cautious.</source>
+      <translation>Los puntos con los que se construyó la superficie. Sus horas indican cuáles comparten deriva; su campo sigma_v sustituye al ruido de arriba. Sin ellos, las horas son las que guarda el archivo .noise.json que está junto a la malla; donde no guarda ninguna, cada franja de 1 m a lo largo de la línea cuenta como una pasada propia, lo que es prudente.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
@@ -16370,14 +16910,14 @@
       <translation>El rover compensa la inclinación</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>The same of the second surface (m)</source>
-      <translation>Lo mismo de la segunda superficie (m)</translation>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>The same inside the polygons alone; elsewhere the ground before it stays.</source>
+      <translation>Lo mismo, solo dentro de los polígonos; en lo demás queda el terreno anterior.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>The same of the second surface (m; 0: a design; empty: its survey's)</source>
-      <translation>Lo mismo de la segunda superficie (m; 0: un proyecto; vacío: el de su levantamiento)</translation>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>The same of the second surface (m; 0: a design; empty: as its survey tells)</source>
+      <translation>Lo mismo de la segunda superficie (m; 0: un proyecto; vacío: según su levantamiento)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -16438,11 +16978,6 @@
       <location filename="../plugin/processing/importpoints.py" />
       <source>The unit in the file. Empty: as its header says or its numbers show, else that of the CRS.</source>
       <translation>La unidad del archivo. Vacío: según diga su encabezado o muestren sus números o, si no, la del SRC.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>The unit in the file. Empty: as its header says, else that of the CRS.</source>
-      <translation>La unidad del archivo. Vacío: según diga su encabezado o, si no, la del SRC.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/ponds.py" />
@@ -16706,11 +17241,6 @@
       <translation>Se omiten los triángulos cuyo centro queda dentro. Una columna «edit» puede decir en su lugar remove_triangle (el que está dentro) o add_triangle (recuperar uno que el contorno, un hueco o el borde dejó fuera).</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>Triangles with a longer edge are taken off the rim of the surface.</source>
-      <translation>Los triángulos con una arista más larga se quitan del borde de la superficie.</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>Triangles with a longer edge count as ground that nobody walked.</source>
       <translation>Los triángulos con una arista más larga cuentan como terreno que nadie recorrió.</translation>
@@ -16777,7 +17307,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Unit of easting and northing</source>
       <translation>Unidad de las coordenadas este y norte</translation>
     </message>
@@ -16896,8 +17425,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
-      <source>Vertices kept: {kept}, dropped: {dropped}. Largest difference {largest:.4f} m at E {easting:.3f} N {northing:.3f} (m), root mean square {rms:.4f} m; asked for: {tolerance:g} m.</source>
-      <translation>Vértices conservados: {kept}, eliminados: {dropped}. Mayor diferencia {largest:.4f} m en E {easting:.3f} N {northing:.3f} (m), media cuadrática {rms:.4f} m; solicitado: {tolerance:g} m.</translation>
+      <source>Vertices kept: {kept}, dropped: {dropped}. Largest difference {largest:.4f} m at E {easting:.3f} N {northing:.3f}, root mean square {rms:.4f} m; asked for: {tolerance:g} m.</source>
+      <translation>Vértices conservados: {kept}, eliminados: {dropped}. Mayor diferencia {largest:.4f} m en E {easting:.3f} N {northing:.3f}, media cuadrática {rms:.4f} m; solicitado: {tolerance:g} m.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -17085,6 +17614,11 @@
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>What the data collector shows with the point.</source>
       <translation>Lo que la libreta de campo muestra con el punto.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>What the fit does to heights</source>
+      <translation>Qué hace el ajuste con las cotas</translation>
     </message>
     <message>
       <location filename="../plugin/processing/groundgrid.py" />
@@ -17408,6 +17942,11 @@
       <translation>una equidistancia</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>a design, as nothing tells otherwise</source>
+      <translation>un proyecto, pues nada indica otra cosa</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>a grid over its polygons</source>
       <translation>una malla sobre sus polígonos</translation>
@@ -17444,6 +17983,11 @@
       <translation>según se detecte</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>as given</source>
+      <translation>según lo indicado</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>as in the file (with a geoid separation: orthometric)</source>
       <translation>como en el archivo (con ondulación del geoide: ortométricas)</translation>
@@ -17457,6 +18001,11 @@
       <location filename="../plugin/processing/importoptions.py" />
       <source>as the file says</source>
       <translation>según diga el archivo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>as {file} tells</source>
+      <translation>según indica {file}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/correctbase.py" />
@@ -17474,7 +18023,7 @@
       <translation>compensación,desmonte,terraplén,nivel,explanación,plataforma,franja,perfil longitudinal,sobrante,merma,movimiento de tierras</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>balance: the height where cut makes up for fill.</source>
       <translation>compensación: la cota a la que el desmonte compensa el terraplén.</translation>
     </message>
@@ -17581,13 +18130,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>cut over {low} m</source>
-      <translation>desmonte de más de {low} m</translation>
+      <source>cut over {low} {unit}</source>
+      <translation>desmonte de más de {low} {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>cut {low} to {high} m</source>
-      <translation>desmonte de {low} a {high} m</translation>
+      <source>cut {low} to {high} {unit}</source>
+      <translation>desmonte de {low} a {high} {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/gui/roletable.py" />
@@ -17691,23 +18240,18 @@
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>fill over {low} m</source>
-      <translation>terraplén de más de {low} m</translation>
+      <source>fill over {low} {unit}</source>
+      <translation>terraplén de más de {low} {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>fill {low} to {high} m</source>
-      <translation>terraplén de {low} a {high} m</translation>
+      <source>fill {low} to {high} {unit}</source>
+      <translation>terraplén de {low} a {high} {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/tiltoption.py" />
       <source>find out from the heights</source>
       <translation>deducirlo de las cotas</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/steprow.py" />
-      <source>first: {steps}</source>
-      <translation>antes: {steps}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -17726,6 +18270,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/jobchoices.py" />
       <source>four parameters in plan, heights by themselves</source>
       <translation>cuatro parámetros en planta, las cotas por separado</translation>
     </message>
@@ -17911,6 +18456,11 @@
       <translation>no</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/jobchoices.py" />
+      <source>no fit: shifted as a whole (base corrected later)</source>
+      <translation>sin ajuste: desplazado en bloque (base corregida después)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/algorithm.py" />
       <source>no further details</source>
       <translation>sin más detalles</translation>
@@ -17944,11 +18494,6 @@
     </message>
     <message>
       <location filename="../plugin/gui/steprow.py" />
-      <source>not part of this job</source>
-      <translation>no forma parte de este trabajo</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/steprow.py" />
       <source>nothing yet</source>
       <translation>nada todavía</translation>
     </message>
@@ -17979,8 +18524,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
-      <source>over {low} m deep</source>
-      <translation>más de {low} m de profundidad</translation>
+      <source>over {low} {unit} deep</source>
+      <translation>más de {low} {unit} de profundidad</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -18095,6 +18640,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/jobchoices.py" />
       <source>seven parameters in space</source>
       <translation>siete parámetros en el espacio</translation>
     </message>
@@ -18122,6 +18668,16 @@
       <location filename="../plugin/gui/roletable.py" />
       <source>sigma in plan</source>
       <translation>sigma en planta</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>sigma to the east</source>
+      <translation>sigma hacia el este</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>sigma to the north</source>
+      <translation>sigma hacia el norte</translation>
     </message>
     <message>
       <location filename="../plugin/processing/slopemap.py" />
@@ -18208,6 +18764,11 @@
       <location filename="../plugin/processing/volumetoplane.py" />
       <source>the plane through three points</source>
       <translation>el plano por tres puntos</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>the usual value, as nothing tells</source>
+      <translation>el valor habitual, pues nada lo indica</translation>
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
@@ -18351,8 +18912,8 @@
     </message>
     <message>
       <location filename="../plugin/gui/desk.py" />
-      <source>{count} remarks, the first: {first}</source>
-      <translation>{count} observaciones, la primera: {first}</translation>
+      <source>{count} remarks, the worst first; all are in the report: {first}</source>
+      <translation>{count} observaciones, las peores primero; todas están en el informe: {first}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -18400,7 +18961,7 @@
       <translation>{file}: no se puede escribir el ráster ({reason}); elija otro archivo.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>{file}: there is no such file.</source>
       <translation>{file}: no existe tal archivo.</translation>
     </message>
@@ -18435,11 +18996,6 @@
       <location filename="../plugin/processing/setout.py" />
       <source>{layer}: a grid is laid over polygons; choose a layer of them.</source>
       <translation>{layer}: una malla se dispone sobre polígonos; elija una capa de polígonos.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/drawnsource.py" />
-      <source>{layer}: all heights are 0. If the lines were drawn without heights, switch their use off.</source>
-      <translation>{layer}: todas las cotas son 0. Si las líneas se dibujaron sin cotas, desactive el uso de estas.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/controlsource.py" />
@@ -18513,6 +19069,11 @@
       <translation>{layer}: su SRC es {crs}, el de la superficie {other}; reproyecte antes la capa.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/exchangeinput.py" />
+      <source>{layer}: lines of another kind left out: {count}</source>
+      <translation>{layer}: líneas de otra clase omitidas: {count}</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/pointlayer.py" />
       <source>{layer}: no point has a height; give points with Z values or choose the height field.</source>
       <translation>{layer}: ningún punto tiene cota; dé puntos con valores Z o elija el campo de la cota.</translation>
@@ -18574,8 +19135,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
-      <source>{low} to {high} m deep</source>
-      <translation>de {low} a {high} m de profundidad</translation>
+      <source>{low} to {high} {unit} deep</source>
+      <translation>de {low} a {high} {unit} de profundidad</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -18616,6 +19177,16 @@
       <location filename="../plugin/gui/desk.py" />
       <source>{step} …</source>
       <translation>{step}…</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>{surface}: heights are {datum}.</source>
+      <translation>{surface}: las cotas son {datum}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>{surface}: noise of a height {total:.4f} {unit} ({source}), of it drift {drift:.4f} {unit} ({other}).</source>
+      <translation>{surface}: ruido de una cota {total:.4f} {unit} ({source}), de él deriva {drift:.4f} {unit} ({other}).</translation>
     </message>
     <message>
       <location filename="../plugin/processing/parameters.py" />
@@ -18663,9 +19234,9 @@
       <translation>– (se guarda aparte)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/setoutoptions.py" />
-      <source>“Check the survey” finds it; 15 mm is usual for RTK (common practice, no source).</source>
-      <translation>«Comprobar el levantamiento» lo determina; 15 mm es lo habitual en RTK (práctica común, sin fuente).</translation>
+      <location filename="../plugin/processing/reportquestions.py" />
+      <source>“{name}” counts for nothing without “{other}”: give that too.</source>
+      <translation>«{name}» no cuenta nada sin «{other}»: dé también eso.</translation>
     </message>
   </context>
 </TS>

@@ -39,22 +39,22 @@
       <translation>'{name}' doit être laissé de côté, mais n'est pas un point d'appui apparié.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>'{name}' would make the {step} m from point to point {after} m, and another cause leaves them; it is not applied</source>
       <translation>'{name}' ferait passer le pas de point à point de {step} m à {after} m, et une autre cause le laisse ; il n'est pas appliqué</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>'{name}' would put the point it explains {distance} from the {others} that lie well as they are; it is not applied</source>
       <translation>'{name}' mettrait le point qu'il explique à {distance} des {others} qui sont bien placés tels quels ; il n'est pas appliqué</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>'{name}' would put the site {distance} from what is known of it; it is not applied</source>
       <translation>'{name}' mettrait le site à {distance} de ce qu'on en sait ; il n'est pas appliqué</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>'{name}' would put the {count} points it explains {distance} from the {others} that lie well as they are; it is not applied</source>
       <translation>'{name}' mettrait les {count} points qu'il explique à {distance} des {others} qui sont bien placés tels quels ; il n'est pas appliqué</translation>
     </message>
@@ -75,8 +75,8 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/fit_readings.py" />
-      <source>'{word}' is no way to read control; such are as-read, mirrored, control-exchanged, survey:ft, survey-heights:m, control:ft, control-heights:m, names:A=B, several with + between them.</source>
-      <translation>'{word}' n'est pas une façon de lire l'appui ; sont possibles as-read, mirrored, control-exchanged, survey:ft, survey-heights:m, control:ft, control-heights:m, names:A=B, plusieurs avec + entre eux.</translation>
+      <source>'{word}' is no way to read control; such are as-read, mirrored, control-exchanged, control-prefix, survey:ft, survey-heights:m, survey-depths, control:ft, control-heights:m, names:A=B, several with + between them.</source>
+      <translation>'{word}' n'est pas une façon de lire l'appui ; sont possibles as-read, mirrored, control-exchanged, control-prefix, survey:ft, survey-heights:m, survey-depths, control:ft, control-heights:m, names:A=B, plusieurs avec + entre eux.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/base_shift.py" />
@@ -129,9 +129,19 @@
       <translation>--geoid est vide ; donnez des mètres, ou un fichier contenant une grille d'ondulations du géoïde.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/arguments/parser.py" />
+      <source>--job goes on with a job by the choices in its file, so {other} cannot be given too. To change a choice, give the survey and all choices with --out of the same folder, or change the file; another visit is added with --add.</source>
+      <translation>--job poursuit un travail selon les choix de son fichier ; {other} ne peut donc pas être donné en plus. Pour changer un choix, donnez le levé et tous les choix avec --out du même dossier, ou modifiez le fichier ; une autre campagne est ajoutée avec --add.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/job/landmarks.py" />
       <source>--near must be a place such as 51.45N,9.0E, an easting and northing in --crs, or a file of points or GeoJSON whose coordinates can be understood; not '{value}'.</source>
       <translation>--near doit être un lieu tel que 51.45N,9.0E, des coordonnées est et nord dans --crs, ou un fichier de points ou GeoJSON dont les coordonnées peuvent être comprises ; et non '{value}'.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/arguments/water.py" />
+      <source>--rain {rain:g} would be inches an hour, as the survey is in feet, and so much does not fall; say the unit with --rain-unit, in/h or mm/h.</source>
+      <translation>--rain {rain:g} serait en pouces par heure, car le levé est en pieds, et il ne tombe pas autant ; indiquez l'unité avec --rain-unit, in/h ou mm/h.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -145,8 +155,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>95 % interval (mm)</source>
-      <translation>Intervalle à 95 % (mm)</translation>
+      <source>95 % interval ({unit})</source>
+      <translation>Intervalle à 95 % ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -194,7 +204,7 @@
       <translation>Une taille de cellule de {cell} m donne {columns} x {rows} cellules sur cette surface, plus de {most} ; donnez une cellule plus grande.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>A combined factor of {factor} cannot be right; it is a number close to 1.</source>
       <translation>Un facteur combiné de {factor} ne peut pas être juste ; c'est un nombre proche de 1.</translation>
     </message>
@@ -280,8 +290,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
-      <source>A hollow counts as a pond when the noise of the heights, with a standard deviation of {sigma} mm, makes one like it anywhere in the survey with a probability below {chance} %, and it is at least {depth} deep. This takes errors as independent; what neighbours share, as one bad fix over a minute, can make a wider hollow.</source>
-      <translation>Un creux compte comme mare lorsque le bruit des altitudes, d'un écart-type de {sigma} mm, en produit un semblable quelque part dans le levé avec une probabilité inférieure à {chance} %, et qu'il est profond d'au moins {depth}. Les erreurs sont supposées indépendantes ; ce que des voisins partagent, comme une mauvaise fixation pendant une minute, peut produire un creux plus large.</translation>
+      <source>A hollow counts as a pond when the noise of the heights, with a standard deviation of {sigma}, makes one like it anywhere in the survey with a probability below {chance} %, and it is at least {depth} deep. This takes errors as independent; what neighbours share, as one bad fix over a minute, can make a wider hollow.</source>
+      <translation>Un creux compte comme mare lorsque le bruit des altitudes, d'un écart-type de {sigma}, en produit un semblable quelque part dans le levé avec une probabilité inférieure à {chance} %, et qu'il est profond d'au moins {depth}. Les erreurs sont supposées indépendantes ; ce que des voisins partagent, comme une mauvaise fixation pendant une minute, peut produire un creux plus large.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/line_heights.py" />
@@ -292,11 +302,6 @@
       <location filename="../plugin/core/surface/line_heights.py" />
       <source>A line has the height 0 at some of its vertices, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. That makes pits or spikes. If 0 means that nobody measured a height there, leave it empty.</source>
       <translation>Une ligne a l'altitude 0 à certains de ses sommets, là où les points les plus proches sont de {low:.3f} m à {high:.3f} m : {labels}. Cela crée des trous ou des pics. Si 0 veut dire que personne n'y a mesuré d'altitude, laissez-la vide.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/surface/build.py" />
-      <source>A line runs through a survey point at another height; the point keeps its own. Difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
-      <translation>Une ligne passe par un point du levé à une autre altitude ; le point garde la sienne. Différence {spread:.3f} m, à E {easting:.3f} N {northing:.3f} : {first} à {first_height:.3f} m et le point {second} à {second_height:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
@@ -802,6 +807,11 @@
       <translation>Changement de pente (%)</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Changed</source>
+      <translation>Modifié</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/setout_table.py" />
       <source>Check on the control points before, during and after the work; set nothing out while they are off by more than the job's tolerance.</source>
       <translation>Contrôlez sur les points d'appui avant, pendant et après les travaux ; n'implantez rien tant que leur écart dépasse la tolérance du chantier.</translation>
@@ -838,8 +848,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Claimed (mm)</source>
-      <translation>Annoncé (mm)</translation>
+      <source>Claimed ({unit})</source>
+      <translation>Annoncé ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -862,14 +872,19 @@
       <translation>Couleurs : ColorBrewer 2.0, palettes sûres pour les lecteurs daltoniens.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Combined factor {combined} at easting {easting} m, northing {northing} m: projection scale factor {projection} x height factor {height} (ellipsoidal height {h} m, {h_origin}; mean radius of curvature {radius} m).</source>
       <translation>Facteur combiné {combined} à l'est {easting} m, nord {northing} m : facteur d'échelle de la projection {projection} x facteur d'altitude {height} (hauteur ellipsoïdale {h} m, {h_origin} ; rayon de courbure moyen {radius} m).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Combined factor {combined}, as given by the user.</source>
       <translation>Facteur combiné {combined}, tel que donné par l'utilisateur.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Common ground</source>
+      <translation>Terrain commun</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -1017,6 +1032,11 @@
       <translation>Courbes de l'aire et du volume de l'eau selon son niveau, du point bas au débordement.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Cut</source>
+      <translation>Déblai</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_sections.py" />
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>Cut ({unit})</source>
@@ -1079,13 +1099,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Depth (mm)</source>
-      <translation>Profondeur (mm)</translation>
+      <source>Depth ({unit})</source>
+      <translation>Profondeur ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>Depth of cut (orange) and fill (purple), drawn from a grid of {cell} m. Numbers come from the triangles.</source>
-      <translation>Profondeur de déblai (orange) et de remblai (violet), dessinée d'après une grille de {cell} m. Les nombres viennent des triangles.</translation>
+      <source>Depth of cut (orange) and fill (purple), drawn from a grid of {cell}. Numbers come from the triangles.</source>
+      <translation>Profondeur de déblai (orange) et de remblai (violet), dessinée d'après une grille de {cell}. Les nombres viennent des triangles.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -1115,8 +1135,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>Differences of height (mm)</source>
-      <translation>Différences d'altitude (mm)</translation>
+      <source>Differences of height ({unit})</source>
+      <translation>Différences d'altitude ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -1135,8 +1155,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Dots and intervals: the standard deviation of a height found for each of {shown} runs, from {low} to {high} mm, beside what the receiver claims; {off} claims lie outside the interval of their run.</source>
-      <translation>Points et intervalles : l'écart-type d'une altitude trouvé pour chacune des {shown} séries, de {low} à {high} mm, à côté de ce qu'annonce le récepteur ; {off} annonces sont en dehors de l'intervalle de leur série.</translation>
+      <source>Dots and intervals: the standard deviation of a height found for each of {shown} runs, from {low} to {high} {unit}, beside what the receiver claims; {off} claims lie outside the interval of their run.</source>
+      <translation>Points et intervalles : l'écart-type d'une altitude trouvé pour chacune des {shown} séries, de {low} à {high} {unit}, à côté de ce qu'annonce le récepteur ; {off} annonces sont en dehors de l'intervalle de leur série.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/quality_sections.py" />
@@ -1158,6 +1178,11 @@
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Drains to</source>
       <translation>S'écoule vers</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Drawn     {breaklines} breaklines, {boundaries} boundary rings, {voids} voids, from {files}</source>
+      <translation>Dessinés  {breaklines} lignes de rupture, {boundaries} anneaux de limite, {voids} trous, d'après {files}</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/side.py" />
@@ -1186,8 +1211,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
-      <source>East, mm</source>
-      <translation>Est, mm</translation>
+      <source>East ({unit})</source>
+      <translation>Est ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -1303,7 +1328,7 @@
       <translation>Modifications à la main depuis {file} : {applied} sur {count} appliquées</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_place.py" />
       <source>Ellipsoidal heights are wanted, but {crs} counts heights from another level; give a CRS without heights.</source>
       <translation>Des hauteurs ellipsoïdales sont demandées, mais {crs} compte les altitudes depuis un autre niveau ; donnez un SCR sans altitudes.</translation>
     </message>
@@ -1354,12 +1379,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
-      <source>Field codes were not read: the surface has no lines to hold to.</source>
-      <translation>Les codes de terrain n'ont pas été lus : la surface n'a pas de lignes à respecter.</translation>
+      <source>Field codes were not read: no lines come from them.</source>
+      <translation>Les codes de terrain n'ont pas été lus : aucune ligne n'en vient.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/visits.py" />
       <source>File</source>
       <translation>Fichier</translation>
     </message>
@@ -1382,6 +1408,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Files handed over</source>
       <translation>Fichiers remis</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Fill</source>
+      <translation>Remblai</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
@@ -1456,8 +1487,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Found (mm)</source>
-      <translation>Trouvé (mm)</translation>
+      <source>Found ({unit})</source>
+      <translation>Trouvé ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
@@ -1511,13 +1542,13 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/operations.py" />
-      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres. Accept it by its name if that will do: '{name}'.</source>
-      <translation>De {source} à {target}, PROJ n'a ici qu'une opération approximative, qui peut être fausse de plusieurs mètres. Acceptez-la par son nom si cela suffit : '{name}'.</translation>
+      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres. If that will do, accept it by its name: {typed}.</source>
+      <translation>De {source} à {target}, PROJ n'a ici qu'une opération approximative, qui peut être fausse de plusieurs mètres. Si cela suffit, acceptez-la par son nom : {typed}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/operations.py" />
-      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres: '{best}' needs {grids}, not installed here. Install the file, or accept the ballpark operation by its name: '{name}'.</source>
-      <translation>De {source} à {target}, PROJ n'a ici qu'une opération approximative, qui peut être fausse de plusieurs mètres : '{best}' demande {grids}, non installé ici. Installez le fichier, ou acceptez l'opération approximative par son nom : '{name}'.</translation>
+      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres: '{best}' needs {grids}, not installed here. Install the file, or accept the ballpark operation by its name: {typed}.</source>
+      <translation>De {source} à {target}, PROJ n'a ici qu'une opération approximative, qui peut être fausse de plusieurs mètres : '{best}' demande {grids}, non installé ici. Installez le fichier, ou acceptez l'opération approximative par son nom : {typed}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/operations.py" />
@@ -1526,8 +1557,8 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/operations.py" />
-      <source>From {source} to {target} the best operation needs {grids}, not installed here: '{best}' (accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used (accuracy {accuracy}): '{name}'.</source>
-      <translation>De {source} à {target}, la meilleure opération demande {grids}, non installé ici : '{best}' (précision {best_accuracy}). Installez le fichier, ou acceptez par son nom l'opération utilisable (précision {accuracy}) : '{name}'.</translation>
+      <source>From {source} to {target} the best operation needs {grids}, not installed here: '{best}' (accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used (accuracy {accuracy}): {typed}.</source>
+      <translation>De {source} à {target}, la meilleure opération demande {grids}, non installé ici : '{best}' (précision {best_accuracy}). Installez le fichier, ou acceptez par son nom l'opération utilisable (précision {accuracy}) : {typed}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -1563,8 +1594,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Grades and vertical curves fitted; residuals {spread} mm (robust), at most {worst} mm</source>
-      <translation>Pentes et raccordements verticaux ajustés ; résidus {spread} mm (robuste), au plus {worst} mm</translation>
+      <source>Grades and vertical curves fitted; residuals {spread} (robust), at most {worst}</source>
+      <translation>Pentes et raccordements verticaux ajustés ; résidus {spread} (robuste), au plus {worst}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -1587,7 +1618,7 @@
       <translation>Terrassement : {name}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Grid coordinates changed to ground: distances from the origin (easting {easting} m, northing {northing} m) divided by the combined factor, then {shift_e} m added to the eastings and {shift_n} m to the northings. Heights are untouched.</source>
       <translation>Coordonnées en projection changées en coordonnées terrain : distances à l'origine (est {easting} m, nord {northing} m) divisées par le facteur combiné, puis {shift_e} m ajoutés aux coordonnées est et {shift_n} m aux coordonnées nord. Les altitudes sont inchangées.</translation>
     </message>
@@ -1597,7 +1628,7 @@
       <translation>Terrain et projection demandent le SCR de la projection ; donnez-le comme --crs, pas un repère local.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Ground coordinates changed to grid: {shift_e} m taken from the eastings and {shift_n} m from the northings, then distances from the origin (easting {easting} m, northing {northing} m) multiplied by the combined factor. Heights are untouched.</source>
       <translation>Coordonnées terrain changées en coordonnées en projection : {shift_e} m retranchés des coordonnées est et {shift_n} m des coordonnées nord, puis distances à l'origine (est {easting} m, nord {northing} m) multipliées par le facteur combiné. Les altitudes sont inchangées.</translation>
     </message>
@@ -1635,6 +1666,7 @@
       <location filename="../plugin/core/report/accuracy_page.py" />
       <location filename="../plugin/core/report/figures.py" />
       <location filename="../plugin/core/report/grading_figures.py" />
+      <location filename="../plugin/core/report/input_sections.py" />
       <location filename="../plugin/core/report/pass_figures.py" />
       <location filename="../plugin/core/report/road_figures.py" />
       <source>Height ({unit})</source>
@@ -1652,8 +1684,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>Height of the surface less that of the check point, in millimetres; those outside have no figure.</source>
-      <translation>Altitude de la surface moins celle du point de contrôle, en millimètres ; ceux situés en dehors n'ont pas de valeur.</translation>
+      <source>Height of the surface less that of the check point, in {unit}; those outside have no figure.</source>
+      <translation>Altitude de la surface moins celle du point de contrôle, en {unit} ; ceux situés en dehors n'ont pas de valeur.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/quality_sections.py" />
@@ -1664,11 +1696,6 @@
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Height over distance along the pass: {shown} of {count} places with flagged or rejected points, each kind before a second of its kind, the longest first.</source>
       <translation>Altitude selon la distance le long du passage : {shown} sur {count} endroits avec des points signalés ou rejetés, chaque genre avant un second de son genre, le plus long d'abord.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/report/input_sections.py" />
-      <source>Height, mm</source>
-      <translation>Altitude, mm</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control_said.py" />
@@ -1749,6 +1776,11 @@
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Here water stays in every pit, those of noise too.</source>
       <translation>Ici l'eau reste dans chaque point bas, y compris ceux dus au bruit.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Higher than before by</source>
+      <translation>Plus haut qu'avant de</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -1882,13 +1914,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>Its own sigma (mm)</source>
-      <translation>Son sigma propre (mm)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/report/road_sections.py" />
-      <source>K (m/%)</source>
-      <translation>K (m/%)</translation>
+      <source>Its own sigma ({unit})</source>
+      <translation>Son sigma propre ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -1926,6 +1953,11 @@
       <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Larger by ({unit}²)</source>
       <translation>Plus grande de ({unit}²)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Later visits</source>
+      <translation>Campagnes ultérieures</translation>
     </message>
     <message>
       <location filename="../plugin/core/gate/causes.py" />
@@ -2051,8 +2083,28 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
+      <source>Lines drawn by hand</source>
+      <translation>Lignes dessinées à la main</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>Lines drawn by hand and edits of the surface count also where the ground of a later visit does; take away those that it has overtaken.</source>
+      <translation>Les lignes dessinées à la main et les modifications de la surface comptent aussi là où compte le terrain d'une campagne ultérieure ; retirez celles qu'elle a dépassées.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
       <source>Lines from field codes</source>
       <translation>Lignes d'après les codes de terrain</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Lines from field codes and by hand</source>
+      <translation>Lignes d'après les codes de terrain et à la main</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Lines of the field codes go before those drawn by hand, these before lines that the points show. Places where a drawn line meets another line or a survey point at another height: {count}; see “Surface”.</source>
+      <translation>Les lignes des codes de terrain priment sur celles dessinées à la main, et celles-ci sur les lignes que montrent les points. Endroits où une ligne dessinée rencontre une autre ligne ou un point du levé à une autre altitude : {count} ; voir « Surface ».</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -2064,8 +2116,13 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>Lines run through {count} survey points at other heights; the points keep theirs. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
-      <translation>Des lignes passent par {count} points du levé à d'autres altitudes ; les points gardent les leurs. Plus grande différence {spread:.3f} m, à E {easting:.3f} N {northing:.3f} : {first} à {first_height:.3f} m et le point {second} à {second_height:.3f} m.</translation>
+      <source>Lines run through or end on a survey point at another height; the point keeps its own. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
+      <translation>Des lignes passent par un point du levé ou s'y terminent à une autre altitude ; le point garde la sienne. Plus grande différence {spread:.3f} m, en E {easting:.3f} N {northing:.3f} : {first} à {first_height:.3f} m et le point {second} à {second_height:.3f} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>Lines run through or end on {count} survey points at other heights; the points keep theirs. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
+      <translation>Des lignes passent par {count} points du levé ou s'y terminent à d'autres altitudes ; les points gardent les leurs. Plus grande différence {spread:.3f} m, en E {easting:.3f} N {northing:.3f} : {first} à {first_height:.3f} m et le point {second} à {second_height:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -2273,6 +2330,11 @@
       <translation>Nom</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>Names of control points are written otherwise in the survey, and taken for the same: {names}.</source>
+      <translation>Des noms de points d'appui sont écrits autrement dans le levé et pris pour les mêmes : {names}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>Neither exchanged columns nor another unit, zone or false origin brings them there; check the CRS.</source>
       <translation>Ni des colonnes échangées, ni une autre unité, un autre fuseau ou une autre fausse origine ne les y amène ; vérifiez le SCR.</translation>
@@ -2411,8 +2473,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
-      <source>North, mm</source>
-      <translation>Nord, mm</translation>
+      <source>North ({unit})</source>
+      <translation>Nord ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -2525,8 +2587,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/point_sections.py" />
-      <source>Of the flagged points {count} are left out of the surface: stretches of 5 m or more that at least two passes meet, along at least half of them, which all say that they are off, by more than their doubt. All other flagged points are in the surface. Whoever knows the site puts these stretches back with --keep-flagged, or single points by the status used; else they are places to walk again.</source>
-      <translation>Parmi les points signalés, {count} sont laissés hors de la surface : des tronçons de 5 m ou plus qu'au moins deux passages rencontrent, sur au moins la moitié de leur longueur, et que tous ces passages disent décalés, de plus que leur incertitude. Tous les autres points signalés sont dans la surface. Qui connaît le site remet ces tronçons avec --keep-flagged, ou des points isolés par le statut used ; sinon, ce sont des endroits à parcourir de nouveau.</translation>
+      <source>Of the flagged points {count} are left out of the surface: stretches of {length} or more that at least two passes meet, along at least half of them, which all say that they are off, by more than their doubt. All other flagged points are in the surface. Whoever knows the site puts these stretches back with --keep-flagged, or single points by the status used; else they are places to walk again.</source>
+      <translation>Parmi les points signalés, {count} sont laissés hors de la surface : des tronçons de {length} ou plus qu'au moins deux passages rencontrent, sur au moins la moitié de leur longueur, et que tous ces passages disent décalés, de plus que leur incertitude. Tous les autres points signalés sont dans la surface. Qui connaît le site remet ces tronçons avec --keep-flagged, ou des points isolés par le statut used ; sinon, ce sont des endroits à parcourir de nouveau.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -2549,7 +2611,7 @@
       <translation>Sur indication de l'utilisateur, l'appui a été lu ainsi : {reading}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>On the user's word one of {total} points was read otherwise: {cause}.</source>
       <translation>Sur indication de l'utilisateur, un des {total} points a été lu autrement : {cause}.</translation>
     </message>
@@ -2559,7 +2621,7 @@
       <translation>Sur indication de l'utilisateur, l'ajustement est utilisé bien qu'il ait été jugé mauvais : échelle {scale}, attendue {expected} ; plus grand résidu {largest} m en plan.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>On the user's word {count} of {total} points were read otherwise: {cause}.</source>
       <translation>Sur indication de l'utilisateur, {count} points sur {total} ont été lus autrement : {cause}.</translation>
     </message>
@@ -2639,7 +2701,7 @@
       <translation>Un point est hors de la surface existante : déblai et remblai n'y sont pas connus.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>One point lies well as it is and stays so.</source>
       <translation>Un point est bien placé tel quel et le reste.</translation>
     </message>
@@ -2689,7 +2751,7 @@
       <translation>Résultat</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Over the site the factor runs from {least} to {most}; with one factor a line of 100 m is wrong by up to {worst_mm} mm.</source>
       <translation>Sur le site, le facteur va de {least} à {most} ; avec un seul facteur, une ligne de 100 m est fausse de {worst_mm} mm au plus.</translation>
     </message>
@@ -2755,8 +2817,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>Place (mm)</source>
-      <translation>Position (mm)</translation>
+      <source>Place ({unit})</source>
+      <translation>Position ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/storage_page.py" />
@@ -2770,8 +2832,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
-      <source>Places recorded more than once (equal to 0.1 mm in plan): {count}. Rule: the surface takes the mean height.</source>
-      <translation>Endroits enregistrés plus d'une fois (identiques à 0,1 mm en plan) : {count}. Règle : la surface prend l'altitude moyenne.</translation>
+      <source>Places recorded more than once (equal to {grid} in plan): {count}. Rule: the surface takes the mean height.</source>
+      <translation>Endroits enregistrés plus d'une fois (identiques à {grid} en plan) : {count}. Règle : la surface prend l'altitude moyenne.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -2826,6 +2888,7 @@
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <location filename="../plugin/core/report/point_sections.py" />
+      <location filename="../plugin/core/report/visits.py" />
       <source>Points</source>
       <translation>Points</translation>
     </message>
@@ -2876,8 +2939,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>Points that stand within {beside:.2f} m of a used step and agree with its heights are no vertices of the surface: the line stands for them. They are not rejected, and have the reason in_line in points.csv.</source>
-      <translation>Les points qui se trouvent à moins de {beside:.2f} m d'un ressaut utilisé et concordent avec ses altitudes ne sont pas des sommets de la surface : la ligne les remplace. Ils ne sont pas rejetés, et ont la raison in_line dans points.csv.</translation>
+      <source>Points that stand within {beside} of a used step and agree with its heights are no vertices of the surface: the line stands for them. They are not rejected, and have the reason in_line in points.csv.</source>
+      <translation>Les points qui se trouvent à moins de {beside} d'un ressaut utilisé et concordent avec ses altitudes ne sont pas des sommets de la surface : la ligne les remplace. Ils ne sont pas rejetés, et ont la raison in_line dans points.csv.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -2957,8 +3020,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>RMSEV with that error in quadrature (mm)</source>
-      <translation>RMSEV avec cette erreur ajoutée quadratiquement (mm)</translation>
+      <source>RMSEV with that error in quadrature ({unit})</source>
+      <translation>RMSEV avec cette erreur ajoutée quadratiquement ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -3009,6 +3072,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/visits.py" />
       <source>Rejected lines</source>
       <translation>Lignes rejetées</translation>
     </message>
@@ -3099,7 +3163,7 @@
       <translation>Même endroit, altitudes différentes : les plus grandes différences</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>Sample line {start} to {end}: {grid_m} m in the grid, {ground_m} m on the ground, {difference_mm} mm apart ({ppm} ppm).</source>
       <translation>Ligne d'exemple de {start} à {end} : {grid_m} m en projection, {ground_m} m sur le terrain, écart de {difference_mm} mm ({ppm} ppm).</translation>
     </message>
@@ -3190,8 +3254,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Size (mm)</source>
-      <translation>Taille (mm)</translation>
+      <source>Size ({unit})</source>
+      <translation>Taille ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -3207,6 +3271,11 @@
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Slope of the triangles; a slope on a limit belongs to the flatter class.</source>
       <translation>Pente des triangles ; une pente égale à une limite appartient à la classe la plus plate.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/grading.py" />
+      <source>Slopes of cut run under slopes of fill over {area:.1f} m², by up to {height:.2f} m, most near E {easting:.3f} N {northing:.3f}: there is no room for both. The cut counts there, and its upper edge is steeper than asked for. Give steeper side slopes, or bring these parts of the platform farther apart or nearer in height.</source>
+      <translation>Des talus de déblai passent sous des talus de remblai sur {area:.1f} m², de {height:.2f} m au plus, surtout près de E {easting:.3f} N {northing:.3f} : il n'y a pas de place pour les deux. Le déblai y compte, et son bord supérieur est plus raide que demandé. Donnez des talus plus raides, ou éloignez ces parties de la plateforme, ou rapprochez leurs hauteurs.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
@@ -3285,23 +3354,23 @@
     </message>
     <message>
       <location filename="../plugin/core/report/run_figures.py" />
-      <source>Standard deviation of a height (mm)</source>
-      <translation>Écart-type d'une altitude (mm)</translation>
+      <source>Standard deviation of a height ({unit})</source>
+      <translation>Écart-type d'une altitude ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <source>Standard deviation of a height, found in this survey (mm)</source>
-      <translation>Écart-type d'une altitude, trouvé dans ce levé (mm)</translation>
+      <source>Standard deviation of a height, found in this survey ({unit})</source>
+      <translation>Écart-type d'une altitude, trouvé dans ce levé ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Standard deviations come from heights good to {own} mm, each with an error of its own; no drift.</source>
-      <translation>Les écarts-types viennent d'altitudes bonnes à {own} mm, chacune avec sa propre erreur ; sans dérive.</translation>
+      <source>Standard deviations come from heights good to {own}, each with an error of its own; no drift.</source>
+      <translation>Les écarts-types viennent d'altitudes bonnes à {own}, chacune avec sa propre erreur ; sans dérive.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Standard deviations come from heights good to {total} mm: {own} mm of each point's own and {drift} mm that drift within {time} s, common to points recorded together.</source>
-      <translation>Les écarts-types viennent d'altitudes bonnes à {total} mm : {own} mm propres à chaque point et {drift} mm qui dérivent en {time} s, communs aux points enregistrés ensemble.</translation>
+      <source>Standard deviations come from heights good to {total}: {own} of each point's own and {drift} that drift within {time} s, common to points recorded together.</source>
+      <translation>Les écarts-types viennent d'altitudes bonnes à {total} : {own} propres à chaque point et {drift} qui dérivent en {time} s, communs aux points enregistrés ensemble.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/storage_page.py" />
@@ -3344,8 +3413,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>Step (mm)</source>
-      <translation>Ressaut (mm)</translation>
+      <source>Step ({unit})</source>
+      <translation>Ressaut ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -3389,8 +3458,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>Surface less check (mm)</source>
-      <translation>Surface moins contrôle (mm)</translation>
+      <source>Surface less check ({unit})</source>
+      <translation>Surface moins contrôle ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -3473,7 +3542,7 @@
       <translation>Le SCR est douteux : dans {crs}, les points sont à {distance} hors de la zone d'utilisation de {other}, le SCR du projet. Vérifiez dans lequel des deux sont les coordonnées.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <location filename="../plugin/core/georeference/crs_said.py" />
       <source>The CRS is doubtful: {file} itself says “{words}”, and {crs} was chosen. Check which of them it is.</source>
       <translation>Le SCR est douteux : {file} dit lui-même « {words} », et {crs} a été choisi. Vérifiez lequel des deux est le bon.</translation>
     </message>
@@ -3608,6 +3677,21 @@
       <translation>Les profils en travers aux abscisses {first} et {second} se croisent dans une courbe serrée, à {offset:.2f} m côté {side}. Le terrain au-delà du croisement est compté deux fois : rendez-y les profils plus étroits ou moins nombreux.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The decision by hand on {name} of line {line} no longer has a point in the survey and has no effect. It stays in the job.</source>
+      <translation>La décision prise à la main sur {name} de la ligne {line} n'a plus de point dans le levé et reste sans effet. Elle est gardée dans le travail.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>The decision by hand that stands in {file} is used; remove it there if it is not meant.</source>
+      <translation>La décision prise à la main qui figure dans {file} est utilisée ; supprimez-la de ce fichier si elle n'est pas voulue.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The decision on line {line}: '{word}' is none of {words}; mend it in the job's file.</source>
+      <translation>La décision sur la ligne {line} : '{word}' n'est aucun de {words} ; corrigez-la dans le fichier du travail.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/depths.py" />
       <source>The depth limits {limits} (metres) must be above 0 and rise; mend their list.</source>
       <translation>Les limites de profondeur {limits} (mètres) doivent être supérieures à 0 et croissantes ; corrigez leur liste.</translation>
@@ -3648,6 +3732,26 @@
       <translation>Le fichier ne donne pas d'écarts-types, ce rapport ne peut donc pas dire l'incertitude d'une altitude isolée. Des visées de contrôle indépendantes le peuvent.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The file of the survey has changed: the decision by hand on the point of line {before} was found again by its place, in line {line}.</source>
+      <translation>Le fichier du levé a changé : la décision à la main sur le point de la ligne {before} a été retrouvée par son lieu, à la ligne {line}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The file of the survey has changed: the decision by hand on {name} was found again in line {line} (it was line {before}).</source>
+      <translation>Le fichier du levé a changé : la décision prise à la main sur {name} a été retrouvée à la ligne {line} (c'était la ligne {before}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The file of the survey has changed: {count} decisions by hand were found again by the names of their points, the first, on {name}, in line {line} (it was line {before}).</source>
+      <translation>Le fichier du levé a changé : {count} décisions prises à la main ont été retrouvées d'après les noms de leurs points, la première, sur {name}, à la ligne {line} (c'était la ligne {before}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The file of the survey has changed: {count} decisions by hand were found again by the places of their points, the first, of line {before}, in line {line}.</source>
+      <translation>Le fichier du levé a changé : {count} décisions à la main ont été retrouvées par les lieux de leurs points, la première, de la ligne {before}, à la ligne {line}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>The files of the survey</source>
       <translation>Les fichiers du levé</translation>
@@ -3659,8 +3763,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
-      <source>The height at which cut times the factor equals fill and the surplus asked for. Its ± (95 %) is the doubt of the volumes over the area that a metre of height moves; the factor's own doubt is not in it, and is often larger.</source>
-      <translation>L'altitude à laquelle le déblai multiplié par le facteur égale le remblai et l'excédent demandé. Son ± (95 %) est l'incertitude des volumes divisée par l'aire qu'un mètre d'altitude déplace ; l'incertitude propre du facteur n'y est pas, et elle est souvent plus grande.</translation>
+      <source>The height at which cut times the factor equals fill and the surplus asked for. Its ± (95 %) is the doubt of the volumes over the area by which they change; the factor's own doubt is not in it, and is often larger.</source>
+      <translation>L'altitude à laquelle le déblai multiplié par le facteur égale le remblai et l'excédent demandé. Son ± (95 %) est l'incertitude des volumes divisée par l'aire selon laquelle ils changent ; l'incertitude propre du facteur n'y est pas, et elle est souvent plus grande.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/doubt.py" />
@@ -3678,7 +3782,7 @@
       <translation>La tolérance d'altitude pour le tracé des courbes de niveau est {tolerance} m ; donnez un nombre de mètres à partir de 0.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>The heights were taken as ellipsoidal without a geoid separation; 30 m of separation would change distances by 5 mm in a kilometre.</source>
       <translation>Les altitudes ont été prises comme ellipsoïdales sans ondulation du géoïde ; 30 m d'ondulation changeraient les distances de 5 mm par kilomètre.</translation>
     </message>
@@ -3693,6 +3797,21 @@
       <translation>L'équidistance de {interval} {unit} est plus fine que ce que le levé peut justifier. Choisissez-en une plus grande.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The job decides the point of line {line} twice and not alike; the later decision counts: {status}.</source>
+      <translation>Le travail décide deux fois, et pas de même, du point de la ligne {line} ; la dernière décision compte : {status}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The job decides {count} points twice and not alike; the later decision counts, on the first, of line {line}: {status}.</source>
+      <translation>Le travail décide deux fois, et pas de même, de {count} points ; la dernière décision compte, pour le premier, de la ligne {line} : {status}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>The kerb of an island is told by all passes that go up on it and down again together: five or more. Where none of them crosses an end, that end is left open.</source>
+      <translation>La bordure d'un îlot est montrée par tous les passages qui y montent et en redescendent ensemble : cinq ou plus. Là où aucun d'eux ne traverse une extrémité, celle-ci reste ouverte.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/contours/smooth.py" />
       <source>The largest shift for smoothing contours is {max_shift} m; give a number of metres from 0 up.</source>
       <translation>Le plus grand décalage pour lisser les courbes de niveau est {max_shift} m ; donnez un nombre de mètres à partir de 0.</translation>
@@ -3701,6 +3820,11 @@
       <location filename="../plugin/core/earthwork/plane.py" />
       <source>The level or plane has a value that is no number ({values}); give numbers.</source>
       <translation>Le niveau ou le plan a une valeur qui n'est pas un nombre ({values}) ; donnez des nombres.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/plane.py" />
+      <source>The level or plane lies at {level:.0f} m, where no ground is; give it in the unit of the heights.</source>
+      <translation>Le niveau ou le plan se trouve à {level:.0f} m, où il n'y a pas de terrain ; donnez-le dans l'unité des altitudes.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -3720,8 +3844,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
-      <source>The map shows the contours of the sheet: heights were moved by at most {moved} (allowed: {calm}) and then lines by at most {shifted} m in plan (allowed: {smooth} m). No line crosses another or a breakline. They are for drawing only; lengths, areas and the table below are of the exact contours.</source>
-      <translation>La carte montre les courbes de niveau de la feuille : les altitudes ont été déplacées de {moved} au plus (permis : {calm}), puis les lignes de {shifted} m au plus en plan (permis : {smooth} m). Aucune ligne n'en croise une autre ni une ligne de rupture. Elles ne servent qu'au dessin ; longueurs, aires et le tableau ci-dessous sont ceux des courbes exactes.</translation>
+      <source>The map shows the contours of the sheet: heights were moved by at most {moved} (allowed: {calm}) and then lines by at most {shifted} in plan (allowed: {smooth}). No line crosses another or a breakline. They are for drawing only; lengths, areas and the table below are of the exact contours.</source>
+      <translation>La carte montre les courbes de niveau de la feuille : les altitudes ont été déplacées de {moved} au plus (permis : {calm}), puis les lignes de {shifted} au plus en plan (permis : {smooth}). Aucune ligne n'en croise une autre ni une ligne de rupture. Elles ne servent qu'au dessin ; longueurs, aires et le tableau ci-dessous sont ceux des courbes exactes.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -3762,6 +3886,11 @@
       <location filename="../plugin/core/earthwork/storage.py" />
       <source>The place of the basin, E {easting:.3f} N {northing:.3f}, is outside the surface. Give one inside.</source>
       <translation>Le lieu du bassin, E {easting:.3f} N {northing:.3f}, est hors de la surface. Donnez-en un à l'intérieur.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/side_slopes.py" />
+      <source>The platform is too steep near E {easting:.3f} N {northing:.3f}: slopes of {run:g} metres out for each metre up or down run under or over its own edges there. Give steeper side slopes, or tilt the platform less.</source>
+      <translation>La plateforme est trop raide près de E {easting:.3f} N {northing:.3f} : des talus de {run:g} mètres vers l'extérieur par mètre de montée ou de descente y passent sous ses propres bords ou au-dessus d'eux. Donnez des talus plus raides, ou inclinez moins la plateforme.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/grading.py" />
@@ -3834,7 +3963,7 @@
       <translation>Le point de la ligne {line} dépasse les tolérances '{set}' ({reasons}).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>The point of line {line} is not explained by it and stays as it is.</source>
       <translation>Le point de la ligne {line} n'est pas expliqué par cela et reste tel quel.</translation>
     </message>
@@ -3944,7 +4073,7 @@
       <translation>La même chose par d'autres méthodes</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>The scale of a local grid is not known; say the CRS of the points to compute it.</source>
       <translation>L'échelle d'un repère local n'est pas connue ; indiquez le SCR des points pour la calculer.</translation>
     </message>
@@ -4079,7 +4208,7 @@
       <translation>Le profil type demande des largeurs supérieures à 0 des deux côtés et un fossé de profondeur supérieure à 0.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>The unit of the heights was left as it was read.</source>
       <translation>L'unité des altitudes a été laissée telle que lue.</translation>
     </message>
@@ -4102,6 +4231,11 @@
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>The volumes of this page are exact for the two surfaces: every triangle of the one is cut along those of the other. Other methods take samples, so they differ:</source>
       <translation>Les volumes de cette page sont exacts pour les deux surfaces : chaque triangle de l'une est coupé le long de ceux de l'autre. D'autres méthodes échantillonnent, elles diffèrent donc :</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>The whole survey lies elsewhere than when {count} decisions by hand were taken; they are taken for the points of their lines, the first for that of line {line}. Look at them on the map.</source>
+      <translation>Tout le levé se trouve ailleurs que lorsque {count} décisions à la main ont été prises ; elles sont prises pour les points de leurs lignes, la première pour celui de la ligne {line}. Regardez-les sur la carte.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -4134,7 +4268,7 @@
       <translation>Les mots '{words}' doivent être quatre, séparés par des virgules : pour début, fin, fermeture et arc, dans cet ordre. Laissez vide celui que le terrain n'a pas.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>Their heights were in the same unit, and were changed alike.</source>
       <translation>Leurs altitudes étaient dans la même unité, et ont été changées de même.</translation>
     </message>
@@ -4152,6 +4286,11 @@
       <location filename="../plugin/core/handover/setout.py" />
       <source>There are no points to set out in what was given.</source>
       <translation>Il n'y a pas de points à implanter dans ce qui a été donné.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>There are {count} boundaries, such as one by field codes and one that was drawn: the surface is what lies within all of them.</source>
+      <translation>Il y a {count} limites, par exemple une par codes de terrain et une dessinée : la surface est ce qui se trouve à l'intérieur de toutes.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/walk_area.py" />
@@ -4172,6 +4311,11 @@
       <location filename="../plugin/core/report/water_sections.py" />
       <source>There is no pond: noise explains every one of the {pits} pits, or they are shallower than asked.</source>
       <translation>Il n'y a pas de mare : le bruit explique chacun des {pits} points bas, ou ils sont moins profonds que demandé.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/side_slopes.py" />
+      <source>There is no room for the slopes near E {easting:.3f} N {northing:.3f}: those of one part of the platform, {run:g} metres out for each metre up or down, run under or over the edge of another part. Give steeper side slopes, or bring the parts farther apart or nearer in height.</source>
+      <translation>Il n'y a pas de place pour les talus près de E {easting:.3f} N {northing:.3f} : ceux d'une partie de la plateforme, {run:g} mètres en plan pour un mètre de montée ou de descente, passent sous ou sur le bord d'une autre partie. Donnez des talus plus raides, ou éloignez les parties, ou rapprochez leurs hauteurs.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/merge.py" />
@@ -4335,6 +4479,31 @@
       <translation>Sommets</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit</source>
+      <translation>Campagne</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit {number}, {file}, counts wherever it was walked, as said: {taken} of its points are taken in, and {superseded} earlier points that differ from it by more than noise are kept out.</source>
+      <translation>La campagne {number}, {file}, compte partout où elle a été parcourue, comme indiqué : {taken} de ses points sont repris, et {superseded} points antérieurs qui en diffèrent de plus que le bruit sont tenus à l'écart.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit {number}, {file}, counts within the polygons of {area}, as said: {taken} of its points are taken in, and {superseded} earlier points that differ from it by more than noise are kept out. Elsewhere this surface is the ground before it.</source>
+      <translation>La campagne {number}, {file}, compte à l'intérieur des polygones de {area}, comme indiqué : {taken} de ses points sont repris, et {superseded} points antérieurs qui en diffèrent de plus que le bruit sont tenus à l'écart. Ailleurs, cette surface est le terrain d'avant.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit {number}, {file}, has no ground in common with what was there before it: no offset can be told.</source>
+      <translation>La campagne {number}, {file}, n'a aucun terrain en commun avec ce qui était là avant elle : aucun décalage ne peut être indiqué.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>Visit {number}, {file}, is not in this surface: over {changed:.0f} m² of the {common:.0f} m² that both cover it differs from the ground before it by more than noise. Say where its ground counts (--new-ground, or on the desk in “Compare later visits”); its own surface stands in surface_visit_{number}.2dm.</source>
+      <translation>La campagne {number}, {file}, n'est pas dans cette surface : sur {changed:.0f} m² des {common:.0f} m² que toutes deux couvrent, elle diffère du terrain d'avant de plus que le bruit. Indiquez où son terrain compte (--new-ground, ou au bureau du levé dans « Comparer les campagnes ultérieures ») ; sa propre surface est dans surface_visit_{number}.2dm.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/job/volumes.py" />
       <source>Volume    {existing} to {design}: cut {cut:.1f} ± {cut_95:.1f} m³, fill {fill:.1f} ± {fill_95:.1f} m³, net {net:.1f} ± {net_95:.1f} m³ (95 %)</source>
       <translation>Volume    {existing} vers {design} : déblai {cut:.1f} ± {cut_95:.1f} m³, remblai {fill:.1f} ± {fill_95:.1f} m³, net {net:.1f} ± {net_95:.1f} m³ (95 %)</translation>
@@ -4379,8 +4548,8 @@
     </message>
     <message>
       <location filename="../plugin/core/job/water.py" />
-      <source>Water     ponds: {ponds}, {volume:.1f} m³ when full; catchments: {catchments}; {nowhere:.0f} of {area:.0f} m² drain nowhere</source>
-      <translation>Eau       mares : {ponds}, {volume:.1f} m³ une fois pleines ; bassins versants : {catchments} ; {nowhere:.0f} m² sur {area:.0f} sans écoulement</translation>
+      <source>Water     ponds: {ponds}, {volume:.1f} m³ when full; catchments: {catchments}; {nowhere:.0f} m² of {area:.0f} m² drain nowhere</source>
+      <translation>Eau       mares : {ponds}, {volume:.1f} m³ une fois pleines ; bassins versants : {catchments} ; {nowhere:.0f} m² sur {area:.0f} m² sans écoulement</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_figures.py" />
@@ -4449,8 +4618,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>What it needs: points every half metre, four passes or more that cross the line, best squarely and every 3 m, and a step of about 60 mm or more; a smaller step needs less noise or more passes. Walking along foot and top, or along the bottom of a ditch, shows it too.</source>
-      <translation>Ce qu'il faut : des points tous les demi-mètres, quatre passages ou plus qui traversent la ligne, de préférence à angle droit et tous les 3 m, et un ressaut d'environ 60 mm ou plus ; un ressaut plus petit demande moins de bruit ou plus de passages. Marcher le long du pied et du sommet, ou au fond d'un fossé, la montre aussi.</translation>
+      <source>What it needs: points every {along}, four passes or more that cross the line, best squarely and every {across}, and a step of about {least} or more; a smaller step needs less noise or more passes. Walking along foot and top, or along the bottom of a ditch, shows it too.</source>
+      <translation>Ce qu'il faut : des points tous les {along}, quatre passages ou plus qui traversent la ligne, de préférence à angle droit et tous les {across}, et un ressaut d'environ {least} ou plus ; un ressaut plus petit demande moins de bruit ou plus de passages. Marcher le long du pied et du sommet, ou au fond d'un fossé, la montre aussi.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -4514,8 +4683,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/quality_sections.py" />
-      <source>Where the ground was measured, and where not. Circles hold no measured point and are wider than {limit} m in radius; triangles are marked from an edge of {edge} m.</source>
-      <translation>Où le terrain a été mesuré, et où non. Les cercles ne contiennent aucun point mesuré et ont un rayon supérieur à {limit} m ; les triangles sont marqués à partir d'une arête de {edge} m.</translation>
+      <source>Where the ground was measured, and where not. Circles hold no measured point and are wider than {limit} in radius; triangles are marked from an edge of {edge}.</source>
+      <translation>Où le terrain a été mesuré, et où non. Les cercles ne contiennent aucun point mesuré et ont un rayon supérieur à {limit} ; les triangles sont marqués à partir d'une arête de {edge}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -4579,9 +4748,19 @@
       <translation>un fichier de grille</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>a line above the points says {above}, and a line below them says {below}</source>
+      <translation>une ligne au-dessus des points indique {above}, et une ligne au-dessous indique {below}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>a line below the points that gives their {word}</source>
       <translation>une ligne sous les points qui donne leur {word}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>a line of it says a pole height, and nothing says whether its heights are those of the ground or of the antenna</source>
+      <translation>une de ses lignes donne une hauteur de canne, et rien ne dit si ses altitudes sont celles du sol ou de l'antenne</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -4611,7 +4790,7 @@
       <translation>un élément demande une largeur supérieure à 0.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>a place near the site in place of this example: it tells leading digits that were left out</source>
       <translation>un lieu proche du site à la place de cet exemple : il indique les premiers chiffres qui ont été omis</translation>
     </message>
@@ -4634,6 +4813,11 @@
       <location filename="../plugin/core/points/rejects.py" />
       <source>a quote is opened and not closed, or closed too early</source>
       <translation>un guillemet est ouvert et non fermé, ou fermé trop tôt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/rejects.py" />
+      <source>a row at the end whose coordinates are means, sums or limits of those of the points above it</source>
+      <translation>une ligne à la fin dont les coordonnées sont moyennes, sommes ou limites de celles des points au-dessus</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/section_table.py" />
@@ -4675,6 +4859,16 @@
       <location filename="../plugin/core/report/water_change_sections.py" />
       <source>all</source>
       <translation>tous</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>all heights above one ellipsoid</source>
+      <translation>toutes les altitudes au-dessus d'un ellipsoïde</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>all heights above one geoid</source>
+      <translation>toutes les altitudes au-dessus d'un géoïde</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -4732,7 +4926,7 @@
       <translation>aire en plan</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <location filename="../plugin/core/georeference/heights.py" />
       <location filename="../plugin/core/points/antenna.py" />
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -4750,7 +4944,7 @@
       <translation>comme le dit l'en-tête</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>as they are</source>
       <translation>tels quels</translation>
     </message>
@@ -4820,6 +5014,11 @@
       <translation>lignes de rupture</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>breaklines without heights</source>
+      <translation>lignes de rupture sans altitudes</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>bridged ({unit})</source>
       <translation>franchi ({unit})</translation>
@@ -4856,8 +5055,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <source>check points' own error (mm)</source>
-      <translation>erreur propre des points de contrôle (mm)</translation>
+      <source>check points' own error ({unit})</source>
+      <translation>erreur propre des points de contrôle ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -4896,8 +5095,8 @@
     </message>
     <message>
       <location filename="../plugin/core/points/length_units.py" />
-      <source>column {column} is headed '{word}', and a line above says {unit}</source>
-      <translation>la colonne {column} a l'en-tête '{word}', et une ligne au-dessus indique {unit}</translation>
+      <source>column {column} is headed '{word}', and another line says {unit}</source>
+      <translation>la colonne {column} a l'en-tête '{word}', et une autre ligne indique {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
@@ -4950,6 +5149,11 @@
       <translation>la colonne {column} indique les fuseaux {zones} ; enregistrez les lignes de chaque fuseau dans un fichier à part</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/column_sets.py" />
+      <source>column {column}, headed '{word}', may be the height, and so may column {other}, headed '{other_word}', which runs along with it</source>
+      <translation>la colonne {column}, intitulée '{word}', peut être l'altitude, de même que la colonne {other}, intitulée '{other_word}', qui varie comme elle</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>columns read</source>
       <translation>colonnes lues</translation>
@@ -4980,7 +5184,7 @@
       <translation>les colonnes {first} et {second} peuvent être est et nord ou l'inverse</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/column_sets.py" />
       <source>columns {first} and {second} of line {line} are both headed {role}</source>
       <translation>les colonnes {first} et {second} de la ligne {line} ont toutes deux l'en-tête {role}</translation>
     </message>
@@ -4998,6 +5202,11 @@
       <location filename="../plugin/core/__main__.py" />
       <source>comparing surfaces</source>
       <translation>comparaison des surfaces</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>comparing visits</source>
+      <translation>comparaison des campagnes</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -5183,7 +5392,7 @@
       <translation>dérive : ce que des points voisins partagent</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>easting and northing are exchanged</source>
       <translation>les coordonnées est et nord sont échangées</translation>
     </message>
@@ -5246,6 +5455,11 @@
       <location filename="../plugin/core/report/quality_maps.py" />
       <source>empty circle</source>
       <translation>cercle vide</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>every point of a later visit with its status and reasons</source>
+      <translation>chaque point d'une campagne ultérieure avec son statut et ses raisons</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5526,6 +5740,11 @@
       <translation>déjà des altitudes de {crs}, prises telles quelles</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>heights stay as they are, and only the plan is fitted</source>
+      <translation>les altitudes restent telles quelles, seule la planimétrie est ajustée</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>heights {scale}</source>
       <translation>altitudes {scale}</translation>
@@ -5541,9 +5760,19 @@
       <translation>ajustement de la surface à ses lignes</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>how well its heights repeat</source>
+      <translation>la répétabilité de ses altitudes</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>how well the heights of the mesh repeat, for tools that read it</source>
+      <translation>répétition des altitudes du maillage, pour les outils qui la lisent</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>in order of the walk, else within {length} m</source>
-      <translation>dans l'ordre de marche, sinon sur {length} m</translation>
+      <source>in order of the walk, else within {length}</source>
+      <translation>dans l'ordre de marche, sinon sur {length}</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/position.py" />
@@ -5576,11 +5805,6 @@
       <translation>le pied international et le pied US (survey) ne peuvent pas être distingués par les valeurs, ils diffèrent de 2 mm par kilomètre ; les coordonnées sont lues en {unit}, l'unité du SCR</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/antenna.py" />
-      <source>it has a column of pole heights, and nothing says whether its heights are those of the ground or of the antenna</source>
-      <translation>il a une colonne de hauteurs de canne, et rien ne dit si ses altitudes sont celles du sol ou de l'antenne</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/points/gdal_source.py" />
       <source>it has {count} layers or sheets that may hold the points</source>
       <translation>il a {count} couches ou feuilles qui peuvent contenir les points</translation>
@@ -5589,6 +5813,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>its 95 % interval</source>
       <translation>son intervalle à 95 %</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>its column '{word}' seems to hold pole heights, and nothing says whether its heights are those of the ground or of the antenna</source>
+      <translation>sa colonne '{word}' semble contenir des hauteurs de canne, et rien ne dit si ses altitudes sont celles du sol ou de l'antenne</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5601,9 +5830,34 @@
       <translation>ses coordonnées sont géocentriques (X, Y et Z depuis le centre de la Terre) ; exportez des coordonnées est et nord et des altitudes, ou des latitudes et longitudes</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>its coordinates are in {crs}, as it says</source>
+      <translation>ses coordonnées sont en {crs}, comme il le dit</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>its coordinates are in {crs}, whatever it says</source>
+      <translation>ses coordonnées sont en {crs}, quoi qu'il dise</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>its cross-sections to scale</source>
       <translation>ses profils en travers à l'échelle</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
+      <source>its eastings have a number, {number}, before them, and {crs} has none there</source>
+      <translation>ses abscisses (Est) sont précédées d'un nombre, {number}, et {crs} n'en a pas à cet endroit</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
+      <source>its header says feet, and not whether international or U.S. survey feet</source>
+      <translation>son en-tête dit pieds, sans préciser s'ils sont internationaux ou de l'U.S. survey</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>its heights are ellipsoidal and those of {other} are {heights}; bring the heights of one file to the other kind first, or say what all are</source>
+      <translation>ses altitudes sont ellipsoïdales et celles de {other} sont {heights} ; ramenez d'abord les altitudes d'un fichier à l'autre sorte, ou dites ce qu'elles sont toutes</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/antenna.py" />
@@ -5619,6 +5873,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>its profile to scale</source>
       <translation>son profil en long à l'échelle</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>its rejected lines with their reasons</source>
+      <translation>ses lignes rejetées avec leurs raisons</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5651,7 +5910,7 @@
       <translation>plus grande différence trouvée</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>leading digits are left out of the coordinates (east {easting} m, north {northing} m), as what lies near says</source>
       <translation>les premiers chiffres sont omis des coordonnées (est {easting} m, nord {northing} m), d'après ce qui se trouve à proximité</translation>
     </message>
@@ -5717,9 +5976,19 @@
       <translation>ligne des profils</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/parts_alike.py" />
+      <source>line {line} ('{words}') looks like another header, and its words are not known; if the lines behind it have other columns, save them as a file of their own; if they have the same, say so</source>
+      <translation>la ligne {line} ('{words}') ressemble à un autre en-tête, et ses mots ne sont pas connus ; si les lignes qui suivent ont d'autres colonnes, enregistrez-les dans un fichier à part ; si elles ont les mêmes, dites-le</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>line {line} heads {header} columns, but most lines have {count}</source>
       <translation>la ligne {line} donne des en-têtes à {header} colonnes, mais la plupart des lignes en ont {count}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>line {line}, behind the first points, says “{words}”, and {crs} was chosen; where that is so only from there on, save its parts as files of their own</source>
+      <translation>la ligne {line}, après les premiers points, dit « {words} », et {crs} a été choisi ; si cela ne vaut qu'à partir de là, enregistrez ses parties dans des fichiers séparés</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5777,12 +6046,12 @@
       <translation>moyenne (biais)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>mean of the points</source>
       <translation>moyenne des points</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>mean of the points plus geoid separation</source>
       <translation>moyenne des points plus ondulation du géoïde</translation>
     </message>
@@ -5867,7 +6136,7 @@
       <translation>ambiguïtés non fixées</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>no geoid separation was sent, so the ellipsoidal height is unknown</source>
       <translation>aucune ondulation du géoïde n'a été transmise, la hauteur ellipsoïdale est donc inconnue</translation>
     </message>
@@ -5889,8 +6158,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>noise of a point's height {sigma} mm, drift {drift} mm ({within}), {ground}</source>
-      <translation>bruit de l'altitude d'un point {sigma} mm, dérive {drift} mm ({within}), {ground}</translation>
+      <source>noise of a point's height {sigma} {unit}, drift {drift} {unit} ({within}), {ground}</source>
+      <translation>bruit de l'altitude d'un point {sigma} {unit}, dérive {drift} {unit} ({within}), {ground}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -5926,6 +6195,11 @@
       <location filename="../plugin/core/report/remarks.py" />
       <source>not on the ground, by its code</source>
       <translation>pas sur le terrain, d'après son code</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/parts_alike.py" />
+      <source>not said</source>
+      <translation>non indiqué</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_maps.py" />
@@ -5976,6 +6250,11 @@
       <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>of a kind that nothing says</source>
       <translation>d'un genre que rien n'indique</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>of a line of the file</source>
+      <translation>d'une ligne du fichier</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -6539,6 +6818,11 @@
       <translation>sommet</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>superseded by newer ground of a later visit</source>
+      <translation>remplacé par le terrain plus récent d'une campagne ultérieure</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
       <source>surface above the check point</source>
       <translation>surface au-dessus du point de contrôle</translation>
@@ -6590,7 +6874,7 @@
       <translation>l'archive contient {count} fichiers</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>the checksum is {found}, but the characters give {right}: damaged on its way</source>
       <translation>la somme de contrôle est {found}, mais les caractères donnent {right} : endommagé en chemin</translation>
     </message>
@@ -6615,22 +6899,22 @@
       <translation>le système de coordonnées du maillage</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the coordinates are in {unit}, not in {assumed}</source>
       <translation>les coordonnées sont en {unit}, non en {assumed}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the coordinates are of another system: {crs}</source>
       <translation>les coordonnées sont d'un autre système : {crs}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the coordinates are of another zone: {crs}</source>
       <translation>les coordonnées sont d'un autre fuseau : {crs}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the coordinates are of the other hemisphere: {crs}</source>
       <translation>les coordonnées sont de l'autre hémisphère : {crs}</translation>
     </message>
@@ -6640,12 +6924,17 @@
       <translation>la coordonnée est s'écrit d'ordinaire en premier</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the eastings have a zone number, {prefix}, before them</source>
       <translation>les coordonnées est sont précédées d'un numéro de fuseau, {prefix}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the eastings of the control points have the number of a zone before them</source>
+      <translation>les abscisses (Est) des points d'appui sont précédées du numéro d'un fuseau</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the false origin is left out of the coordinates (east {easting} m, north {northing} m)</source>
       <translation>la fausse origine est omise des coordonnées (est {easting} m, nord {northing} m)</translation>
     </message>
@@ -6658,6 +6947,11 @@
       <location filename="../plugin/core/points/rejects.py" />
       <source>the file ends within the line, in column {count} of {width}</source>
       <translation>le fichier se termine au milieu de la ligne, à la colonne {count} sur {width}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>the file itself says “{words}”, and {crs} was chosen</source>
+      <translation>le fichier lui-même dit « {words} », et {crs} a été choisi</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/layout.py" />
@@ -6705,6 +6999,11 @@
       <translation>les altitudes du levé sont en {unit}</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the heights of the survey count down: each is 0 less what stands there</source>
+      <translation>les altitudes du levé comptent vers le bas : chacune vaut 0 moins ce qui y est écrit</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/base_shift.py" />
       <source>the known points do not agree on one shift, they differ by {apart} m: a turn, another scale or a wrong name</source>
       <translation>les points connus ne s'accordent pas sur un seul décalage, ils diffèrent de {apart} m : une rotation, une autre échelle ou un nom faux</translation>
@@ -6735,22 +7034,22 @@
       <translation>la ligne a {count} colonnes ; {role} est la colonne {column}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>the line is no NMEA sentence</source>
       <translation>la ligne n'est pas une trame NMEA</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the northings contain the 10,000,000 m added in the southern hemisphere</source>
       <translation>les coordonnées nord contiennent les 10 000 000 m ajoutés dans l'hémisphère sud</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the northings lack the 10,000,000 m added in the southern hemisphere</source>
       <translation>il manque aux coordonnées nord les 10 000 000 m ajoutés dans l'hémisphère sud</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>the only point lies far outside the area of use of {crs} ({area})</source>
       <translation>le seul point est loin hors de la zone d'utilisation de {crs} ({area})</translation>
     </message>
@@ -6791,7 +7090,12 @@
       <translation>le pourtour</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/parts_alike.py" />
+      <source>the same columns in the whole file</source>
+      <translation>les mêmes colonnes dans tout le fichier</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>the same epoch as line {line}, which is used</source>
       <translation>la même époque que la ligne {line}, qui est utilisée</translation>
     </message>
@@ -6806,12 +7110,12 @@
       <translation>le même système avec des axes vers l'est et le nord, {crs}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the same zone is meant, with the eastings written as in {crs}</source>
       <translation>le même fuseau est visé, avec les coordonnées est écrites comme en {crs}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>the sentence has no checksum</source>
       <translation>la trame n'a pas de somme de contrôle</translation>
     </message>
@@ -6824,6 +7128,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>the surface as a mesh</source>
       <translation>la surface en maillage</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>the surface of one visit alone, to be compared</source>
+      <translation>la surface d'une seule campagne, à comparer</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/fit_question.py" />
@@ -6856,7 +7165,7 @@
       <translation>le levé est en miroir : ses coordonnées est et nord sont échangées</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the survey is really beyond the border of the zone; transform it to {crs} if that is the one wanted</source>
       <translation>le levé dépasse réellement la limite du fuseau ; transformez-le en {crs} si c'est celui qui est voulu</translation>
     </message>
@@ -6876,12 +7185,17 @@
       <translation>les tolérances des points isolés ; à modifier pour --tolerances</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>the unit beside the values is {said}, but eastings and northings fit the CRS in {unit} alone</source>
+      <translation>l'unité à côté des valeurs est {said}, mais les coordonnées est et nord ne conviennent au SCR qu'en {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the values are latitude and longitude in degrees; read them as such</source>
       <translation>les valeurs sont la latitude et la longitude en degrés ; lisez-les ainsi</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the values are longitude and latitude in degrees; read them as such</source>
       <translation>les valeurs sont la longitude et la latitude en degrés ; lisez-les ainsi</translation>
     </message>
@@ -6896,7 +7210,7 @@
       <translation>tout le levé, avec son intervalle à 95 %</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area_causes.py" />
+      <location filename="../plugin/core/georeference/causes_said.py" />
       <source>the zone number {prefix} before the eastings is missing</source>
       <translation>il manque le numéro de fuseau {prefix} devant les coordonnées est</translation>
     </message>
@@ -7148,6 +7462,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
+      <source>what the checks found in it</source>
+      <translation>ce que les contrôles y ont trouvé</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
       <source>what the checks found: points, size, reasons, place</source>
       <translation>ce que les contrôles ont trouvé : points, taille, raisons, lieu</translation>
     </message>
@@ -7223,6 +7542,11 @@
       <translation>{area} {unit}², {share} % du site, sont sans écoulement : leur eau reste dans une mare ou un point bas jusqu'à ce qu'il soit plein.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{area}: visit {number}, {file}, has no point in these polygons; give polygons where it was walked, in the CRS that their file says, or none.</source>
+      <translation>{area} : la campagne {number}, {file}, n'a aucun point dans ces polygones ; donnez des polygones où elle a été parcourue, dans le SCR que leur fichier indique, ou none.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>{back} back = {ahead} ahead</source>
       <translation>{back} arrière = {ahead} avant</translation>
@@ -7283,6 +7607,16 @@
       <translation>{count} croisements de passages donneront le bruit du levé à environ {percent:.0f} % près (95 %, différences indépendantes).</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/decided.py" />
+      <source>{count} decisions by hand no longer have a point in the survey and have no effect, the first is on {name} of line {line}. They stay in the job.</source>
+      <translation>{count} décisions prises à la main n'ont plus de point dans le levé et restent sans effet, la première est sur {name} de la ligne {line}. Elles sont gardées dans le travail.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>{count} decisions by hand that stand in {file} are used; remove them there if they are not meant.</source>
+      <translation>{count} décisions prises à la main qui figurent dans {file} sont utilisées ; supprimez-les de ce fichier si elles ne sont pas voulues.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{count} heights are too few to fit grades and vertical curves to; at least {least} are needed. Take a shorter spacing or a longer part of the line.</source>
       <translation>{count} altitudes sont trop peu pour y ajuster des pentes et des raccordements verticaux ; il en faut au moins {least}. Prenez un espacement plus court ou une partie plus longue de la ligne.</translation>
@@ -7323,7 +7657,7 @@
       <translation>{count} points sur {total} ne sont nulle part sur Terre en {crs} (sa zone d'utilisation : {area}) ; le premier est à la ligne {line}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{count} of {total} points lie far outside the area of use of {crs} ({area})</source>
       <translation>{count} points sur {total} sont loin hors de la zone d'utilisation de {crs} ({area})</translation>
     </message>
@@ -7423,7 +7757,7 @@
       <translation>{count} points (les premiers à la ligne {lines}) sont chacun à plus de {distance} de tous les autres ; comme ils sont nombreux, ils sont pris pour une partie du site.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{count} points are not explained by it and stay as they are; the first is in line {line}.</source>
       <translation>{count} points ne sont pas expliqués par cela et restent tels quels ; le premier est à la ligne {line}.</translation>
     </message>
@@ -7483,7 +7817,7 @@
       <translation>{count} points n'ont pas de nom ; choisissez un autre champ de nom ou numérotez-les.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{count} points lie well as they are and stay so.</source>
       <translation>{count} points sont bien placés tels quels et le restent.</translation>
     </message>
@@ -7538,6 +7872,11 @@
       <translation>{count} positions ont été enregistrées plus d'une fois (égales à 0.1 mm près) ; la surface prend l'altitude moyenne. Plus grande différence {spread:.3f} m, à E {easting:.3f} N {northing:.3f} : de {lowest:.3f} m à {highest:.3f} m.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/column_sets.py" />
+      <source>{count} sets of columns hold coordinates of the same points: {sets}</source>
+      <translation>{count} groupes de colonnes contiennent les coordonnées des mêmes points : {sets}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>{count} smaller ones</source>
       <translation>{count} plus petits</translation>
@@ -7588,12 +7927,12 @@
       <translation>{crs} ne dit pas où il peut être utilisé ; il n'est pas vérifié si les points s'y trouvent.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>{crs} is not conformal: the scale here is {along_meridian} northward and {along_parallel} eastward. Their geometric mean is used; distances depend on direction.</source>
       <translation>{crs} n'est pas conforme : l'échelle y est {along_meridian} vers le nord et {along_parallel} vers l'est. Leur moyenne géométrique est utilisée ; les distances dépendent de la direction.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>{crs}: easting {easting} m, northing {northing} m is no place on the Earth; mend it.</source>
       <translation>{crs} : est {easting} m, nord {northing} m n'est pas un lieu sur Terre ; corrigez-le.</translation>
     </message>
@@ -7653,6 +7992,16 @@
       <translation>{file} contient plusieurs jeux de tolérances ; dites par son nom lequel compte : {names}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>{file} holds something else than when this job was last run; it is read anew. If that is not meant, as beside a copied folder, put the right file there.</source>
+      <translation>{file} contient autre chose qu'à la dernière exécution de ce travail ; il est relu. Si ce n'est pas voulu, comme à côté d'un dossier copié, mettez-y le bon fichier.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>{file} is handed over as it was made before the surface or its contours changed; make it again if it shows them.</source>
+      <translation>{file} est remis tel qu'il a été fait avant que la surface ou ses courbes de niveau changent ; refaites-le s'il les montre.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/geojson_file.py" />
       <source>{file} is in {crs}, the survey on a local grid: nothing says how they lie to each other.</source>
       <translation>{file} est en {crs}, le levé dans un repère local : rien ne dit comment ils se situent l'un par rapport à l'autre.</translation>
@@ -7663,7 +8012,17 @@
       <translation>{file} est en {unit}, son SCR {crs} en {other} : lu comme il le dit. Si c'est une erreur de qui l'a écrit, les lieux sont décalés de {shift:.3f} m au plus ; demandez, et choisissez l'unité si c'est le cas.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/job/at_work.py" />
+      <source>{file} is read for this job, and a product of this name would take its place; nothing was written. Rename it, or choose another folder.</source>
+      <translation>{file} est lu pour ce travail, et un produit de ce nom prendrait sa place ; rien n'a été écrit. Renommez-le, ou choisissez un autre dossier.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/run.py" />
+      <source>{file} is to be handed over too, but it is not there; it is not listed. Make it again, or leave it out.</source>
+      <translation>{file} doit aussi être remis, mais il n'est pas là ; il n'est pas énuméré. Refaites-le, ou laissez-le de côté.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file} line {line}: control point '{name}' stands in line {first} already; keep one.</source>
       <translation>{file} ligne {line} : le point d'appui '{name}' figure déjà à la ligne {first} ; n'en gardez qu'un.</translation>
     </message>
@@ -7673,12 +8032,12 @@
       <translation>{file} ligne {line} : il manque la colonne '{column}' ; la première ligne nomme les colonnes name, easting, northing et, si connu, runoff.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file} line {line}: the column '{column}' is missing; the first line of a control file names the columns name, easting, northing and, where known, height.</source>
       <translation>{file} ligne {line} : il manque la colonne '{column}' ; la première ligne d'un fichier de points d'appui nomme les colonnes name, easting, northing et, si connu, height.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file} line {line}: the point has no name; give it one.</source>
       <translation>{file} ligne {line} : le point n'a pas de nom ; donnez-lui en un.</translation>
     </message>
@@ -7699,7 +8058,7 @@
     </message>
     <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file} line {line}: {column} '{found}' is no number; mend it.</source>
       <translation>{file} ligne {line} : {column} '{found}' n'est pas un nombre ; corrigez-le.</translation>
     </message>
@@ -7712,6 +8071,11 @@
       <location filename="../plugin/core/georeference/transform.py" />
       <source>{file} line {line}: {count} positions cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
       <translation>{file} ligne {line} : {count} positions ne peuvent pas être transformées de {source} à {target} ; vérifiez le SCR et les coordonnées.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/drawn_file.py" />
+      <source>{file}, feature {number}: {kind} is no line or polygon of coordinates; mend or remove it.</source>
+      <translation>{file}, entité {number} : {kind} n'est pas une ligne ni un polygone de coordonnées ; corrigez-la ou supprimez-la.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/pad_file.py" />
@@ -7759,27 +8123,27 @@
       <translation>{file}, ligne {line} : "edits" doit être une liste de modifications, et rien ne peut se trouver à côté.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{source}' is none of the files of this survey ({sources}); the decision has no effect.</source>
       <translation>{file}, ligne {line} : '{source}' n'est aucun des fichiers de ce levé ({sources}) ; la décision est sans effet.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{source}' may be any of {sources}; write the name as it stands there.</source>
       <translation>{file}, ligne {line} : '{source}' peut être n'importe lequel de {sources} ; écrivez le nom tel qu'il y figure.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{word}' is no line number of a survey; use 1, 2, ...</source>
       <translation>{file}, ligne {line} : '{word}' n'est pas un numéro de ligne d'un levé ; utilisez 1, 2, ...</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{word}' is no reason; use {words}, several joined by '+'.</source>
       <translation>{file}, ligne {line} : '{word}' n'est pas une raison ; utilisez {words}, plusieurs jointes par '+'.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: '{word}' is no status; use {words}.</source>
       <translation>{file}, ligne {line} : '{word}' n'est pas un statut ; utilisez {words}.</translation>
     </message>
@@ -7829,7 +8193,7 @@
       <translation>{file}, ligne {line} : une face de la surface « {name} » est du même côté d'une arête qu'une autre ; la surface se recouvre elle-même, faites-la réécrire.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: a quote is not closed; mend the line.</source>
       <translation>{file}, ligne {line} : un guillemet n'est pas fermé ; corrigez la ligne.</translation>
     </message>
@@ -7934,6 +8298,11 @@
       <translation>{file}, ligne {line} : éléments imbriqués sur plus de {most} niveaux ; ce n'est pas un LandXML correct.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/parts_alike.py" />
+      <source>{file}, line {line}: from here on heights count from another level than above ({first}, then {second}); save its parts as files of their own, and bring the heights of one to the level of the other.</source>
+      <translation>{file}, ligne {line} : à partir d'ici, les altitudes comptent d'un autre niveau que plus haut ({first}, puis {second}) ; enregistrez ses parties dans des fichiers à part, et ramenez les altitudes de l'une au niveau de l'autre.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/sections.py" />
       <source>{file}, line {line}: from here on the file holds positions of another kind, degrees or lengths; save its parts as files of their own and give both.</source>
       <translation>{file}, ligne {line} : à partir d'ici, le fichier contient des positions d'un autre genre, degrés ou longueurs ; enregistrez ses parties dans des fichiers à part et donnez les deux.</translation>
@@ -7954,7 +8323,7 @@
       <translation>{file}, ligne {line} : les longueurs sont en {unit} mais les altitudes sont dites en « {found} » ; les programmes lisent cela de l'une ou l'autre façon. Renseignez-vous, et choisissez l'unité des altitudes.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: line {survey_line} of {source} holds no point; the decision has no effect.</source>
       <translation>{file}, ligne {line} : la ligne {survey_line} de {source} ne contient pas de point ; la décision est sans effet.</translation>
     </message>
@@ -7995,6 +8364,11 @@
       <translation>{file}, ligne {line} : aucune des {count} lignes de données n'est un point avec le séparateur {delimiter} et le séparateur décimal '{decimal}' (ici : {reason}) ; vérifiez --columns, --delimiter et --decimal.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/delimiters.py" />
+      <source>{file}, line {line}: nothing stands between its columns ('{start}'); export the survey with a delimiter.</source>
+      <translation>{file}, ligne {line} : rien ne sépare ses colonnes ('{start}') ; exportez le levé avec un séparateur.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{file}, line {line}: point {number} of surface “{name}” was given before; keep one.</source>
       <translation>{file}, ligne {line} : le point {number} de la surface « {name} » a déjà été donné ; n'en gardez qu'un.</translation>
@@ -8015,17 +8389,17 @@
       <translation>{file}, ligne {line} : la surface « {name} » est large de {width:.0f} km ; une surface peut mesurer 107 km.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: survey line {survey_line} holds no point; the decision has no effect.</source>
       <translation>{file}, ligne {line} : la ligne de levé {survey_line} ne contient pas de point ; la décision est sans effet.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: survey line {survey_line} is a point in several files ({sources}); say which file is meant in a column 'source' of the decisions.</source>
       <translation>{file}, ligne {line} : la ligne de levé {survey_line} est un point dans plusieurs fichiers ({sources}) ; dites quel fichier est visé dans une colonne 'source' des décisions.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: survey line {survey_line} is decided in line {before} already; keep one.</source>
       <translation>{file}, ligne {line} : la ligne de levé {survey_line} est déjà décidée à la ligne {before} ; n'en gardez qu'une.</translation>
     </message>
@@ -8055,9 +8429,14 @@
       <translation>{file}, ligne {line} : l'en-tête a {header} colonnes mais la plupart des lignes en ont {count} ; la virgule est-elle une virgule décimale ? Donnez --delimiter et --decimal, ou corrigez l'en-tête.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: the header lacks {column}; it needs line, status and reason.</source>
       <translation>{file}, ligne {line} : il manque {column} à l'en-tête ; il lui faut line, status et reason.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/named.py" />
+      <source>{file}, line {line}: the point of survey line {survey_line} is not {name}, and no other point is {name} for sure; the decision has no effect.</source>
+      <translation>{file}, ligne {line} : le point de la ligne {survey_line} du levé n'est pas {name}, et aucun autre point n'est {name} à coup sûr ; la décision est sans effet.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
@@ -8170,7 +8549,7 @@
       <translation>{file}, ligne {line} : {count} colonnes et pas de point décimal dans une coordonnée : la virgule comme séparateur et comme séparateur décimal ? Donnez --delimiter ou --decimal, ou nommez chaque colonne.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}, line {line}: {count} points are of survey line {survey_line}, and it cannot be told which is meant; decide on them in the layer, or import the points again.</source>
       <translation>{file}, ligne {line} : {count} points sont de la ligne de levé {survey_line}, et on ne peut dire lequel est visé ; décidez-en dans la couche, ou importez de nouveau les points.</translation>
     </message>
@@ -8305,6 +8684,11 @@
       <translation>{file} : les colonnes {first} et {second} sont la longitude et la latitude en degrés, mais des coordonnées planes sont nécessaires ici ; transformez-les d'abord dans un SCR projeté.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/divided_numbers.py" />
+      <source>{file}: commas part its columns and stand before decimals too; numbers are read so.</source>
+      <translation>{file} : des virgules séparent ses colonnes et précèdent aussi les décimales ; les nombres sont lus ainsi.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/check_points.py" />
       <source>{file}: cover '{word}' of the check point of line {line} is no known word; it counts as non-vegetated. Write hard, bare, short grass, or tall grass, crops, brush, forest.</source>
       <translation>{file} : la couverture '{word}' du point de contrôle de la ligne {line} n'est pas un mot connu ; il compte comme non végétalisé. Écrivez hard, bare, short grass, ou tall grass, crops, brush, forest.</translation>
@@ -8365,12 +8749,12 @@
       <translation>{file} : a plus de {most} colonnes avec le séparateur {delimiter} ; vérifiez --delimiter.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: heights are above mean sea level as the receiver sent them.</source>
       <translation>{file} : les altitudes sont au-dessus du niveau moyen de la mer, telles que le récepteur les a transmises.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: heights are ellipsoidal: height above mean sea level plus geoid separation.</source>
       <translation>{file} : les altitudes sont ellipsoïdales : altitude au-dessus du niveau moyen de la mer plus ondulation du géoïde.</translation>
     </message>
@@ -8388,6 +8772,11 @@
       <location filename="../plugin/core/georeference/level_shift.py" />
       <source>{file}: heights cannot be shifted from line {line} on; its points are in lines {first} to {last}.</source>
       <translation>{file} : les altitudes ne peuvent pas être décalées à partir de la ligne {line} ; ses points sont aux lignes {first} à {last}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/drawn_file.py" />
+      <source>{file}: heights of its coordinate system are in {own}, those of the survey in {unit}; write it anew in the CRS of the survey.</source>
+      <translation>{file} : les altitudes de son système de coordonnées sont en {own}, celles du levé en {unit} ; réécrivez-le dans le SCR du levé.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/antenna.py" />
@@ -8445,6 +8834,11 @@
       <translation>{file} : n'est pas du texte {encoding} ({reason}) ; donnez l'encodage dans lequel il a été écrit.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{file}: is part of the job already; add each file once.</source>
+      <translation>{file} : fait déjà partie du travail ; ajoutez chaque fichier une fois.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/geojson_file.py" />
       <source>{file}: it cannot be read ({reason}); give a GeoJSON file.</source>
       <translation>{file} : il ne peut pas être lu ({reason}) ; donnez un fichier GeoJSON.</translation>
@@ -8470,9 +8864,14 @@
       <translation>{file} : son système de coordonnées « {crs} » n'est pas reconnu ici ; réécrivez-le.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_place.py" />
       <source>{file}: its coordinates cannot be transformed to a local grid; give a projected CRS as --crs.</source>
       <translation>{file} : ses coordonnées ne peuvent pas être transformées dans un repère local ; donnez un SCR projeté comme --crs.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/drawn_file.py" />
+      <source>{file}: its heights are taken as they stand, as heights of the survey; only plan coordinates are changed.</source>
+      <translation>{file} : ses altitudes sont prises telles quelles, comme altitudes du levé ; seules les coordonnées en plan sont changées.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/intake_heights.py" />
@@ -8500,7 +8899,7 @@
       <translation>{file} : ses positions sont en degrés, mais {crs}, donné comme --source-crs, est projeté ; donnez un SCR géographique, tel que EPSG:4326.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: its positions are in degrees; give a projected CRS as --crs to bring them to.</source>
       <translation>{file} : ses positions sont en degrés ; donnez comme --crs un SCR projeté dans lequel les amener.</translation>
     </message>
@@ -8515,7 +8914,12 @@
       <translation>{file} : ses positions sont prises comme {source}, comme les récepteurs les transmettent ; un service de correction peut travailler dans une autre référence, ce que le fichier ne dit pas.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/points/source.py" />
+      <source>{file}: its table stands on its side and was turned; lines count as in the turned one of {count} lines.</source>
+      <translation>{file} : son tableau est couché et a été tourné ; les lignes se comptent comme dans le tableau tourné de {count} lignes.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: latitudes and longitudes of control points are taken as those of {datum}, the datum of the CRS.</source>
       <translation>{file} : les latitudes et longitudes des points d'appui sont prises comme celles de {datum}, la référence géodésique du SCR.</translation>
     </message>
@@ -8545,7 +8949,7 @@
       <translation>{file} : des lignes d'altitudes différentes se croisent ou se rencontrent à {count} endroits, le premier à E {easting:.3f} N {northing:.3f} : {first} à {first_height:.3f} m et {second} à {second_height:.3f} m. Corrigez les lignes, ou choisissez une règle pour les croisements (mean, first).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: no RMC or ZDA sentence gives a date; times are of the day, as of 1970-01-01.</source>
       <translation>{file} : aucune trame RMC ou ZDA ne donne de date ; les heures sont celles du jour, comme au 1970-01-01.</translation>
     </message>
@@ -8555,7 +8959,7 @@
       <translation>{file} : aucun caractère n'est blanc dans toutes les lignes, ses colonnes ne sont donc pas à des positions fixes ; donnez un autre --delimiter.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/ground_said.py" />
       <source>{file}: no point is left to compute a scale from.</source>
       <translation>{file} : il ne reste aucun point pour calculer une échelle.</translation>
     </message>
@@ -8563,6 +8967,11 @@
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: no surveyed point has the name of a control point (such as '{name}'); names must be written alike.</source>
       <translation>{file} : aucun point levé n'a le nom d'un point d'appui (tel que '{name}') ; les noms doivent être écrits de la même façon.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{file}: no three of its columns can be easting, northing and height (first line: {words}); export it again with all three.</source>
+      <translation>{file} : aucun groupe de trois de ses colonnes ne peut être Est, Nord et altitude (première ligne : {words}) ; exportez-le de nouveau avec les trois.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -8575,12 +8984,12 @@
       <translation>{file} : il ne reste aucun triangle dans la limite et hors des trous avec des arêtes de pourtour jusqu'à la limite. Vérifiez l'emplacement de la limite et l'arête de pourtour maximale.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: none of its {lines} lines is an NMEA 0183 sentence with a right checksum.</source>
       <translation>{file} : aucune de ses {lines} lignes n'est une trame NMEA 0183 avec une somme de contrôle juste.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: none of its {sentences} NMEA sentences gives a position; record GGA or GNS sentences with a fix.</source>
       <translation>{file} : aucune de ses {sentences} trames NMEA ne donne de position ; enregistrez des trames GGA ou GNS avec une solution.</translation>
     </message>
@@ -8610,12 +9019,12 @@
       <translation>{file} : rien ne dit quel système de coordonnées c'est ; donnez son code, comme dans --crs EPSG:25832, ou --crs local pour un repère local en mètres.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{file}: on the user's word the point outside the area of use stays where it is.</source>
       <translation>{file} : sur indication de l'utilisateur, le point hors de la zone d'utilisation reste où il est.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <source>{file}: on the user's word the points stay where they are, though {count} of them lie outside the area of use.</source>
       <translation>{file} : sur indication de l'utilisateur, les points restent où ils sont, bien que {count} d'entre eux soient hors de la zone d'utilisation.</translation>
     </message>
@@ -8625,7 +9034,7 @@
       <translation>{file} : une des premières lignes contient des nombres comme un point mais commence par # et est omise comme commentaire ; donnez --comment none pour la lire.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: one of {total} positions has no GST sentence; its accuracy is unknown.</source>
       <translation>{file} : une position sur {total} n'a pas de trame GST ; sa précision est inconnue.</translation>
     </message>
@@ -8690,7 +9099,7 @@
       <translation>{file} : la virgule ne peut pas être à la fois séparateur et séparateur décimal, sauf si les champs sont entre guillemets ; donnez un autre --delimiter ou --decimal.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: the control file cannot be read ({reason}); check path and permissions.</source>
       <translation>{file} : le fichier de points d'appui ne peut pas être lu ({reason}) ; vérifiez le chemin et les droits.</translation>
     </message>
@@ -8700,9 +9109,14 @@
       <translation>{file} : les coordonnées ressemblent à des degrés, et le fichier ne nomme aucun autre système. Enregistrez la ligne dans le SCR du levé (dans QGIS : Exporter, Sauvegarder les entités sous, avec ce SCR et l'option RFC7946 = NO).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}: the decision in line {line} names no file of the survey; it is taken for the only point of its line. A column 'source' says which file is meant.</source>
       <translation>{file} : la décision de la ligne {line} ne nomme pas de fichier du levé ; elle est prise pour le seul point de sa ligne. Une colonne 'source' dit quel fichier est visé.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/named.py" />
+      <source>{file}: the decision on {name} was found by its name in line {now} of the survey (it was line {survey_line}).</source>
+      <translation>{file} : la décision sur {name} a été trouvée par son nom à la ligne {now} du levé (c'était la ligne {survey_line}).</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/edits.py" />
@@ -8715,12 +9129,17 @@
       <translation>{file} : le fichier n'indique pas son unité de longueur (élément Units) ; renseignez-vous et choisissez-la ici.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/job/write.py" />
+      <location filename="../plugin/core/files.py" />
       <source>{file}: the folder cannot be made ({reason}); choose another one for --out.</source>
       <translation>{file} : le dossier ne peut pas être créé ({reason}) ; choisissez-en un autre pour --out.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
+      <source>{file}: the height {value} of '{name}' stands for none, and counts as not known.</source>
+      <translation>{file} : l'altitude {value} de '{name}' tient lieu d'absence et compte comme inconnue.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: the heights of all control points are 0, and count as not known.</source>
       <translation>{file} : les altitudes de tous les points d'appui sont 0, et comptent comme inconnues.</translation>
     </message>
@@ -8805,6 +9224,11 @@
       <translation>{file} : la valeur de {role} à la ligne {line} ne peut pas être lue et compte comme inconnue.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/linework/drawn_file.py" />
+      <source>{file}: there are no lines or polygons in it; give a GeoJSON file of such.</source>
+      <translation>{file} : il ne contient ni lignes ni polygones ; donnez un fichier GeoJSON qui en contient.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/pad_file.py" />
       <source>{file}: there are no polygons in it; give a file of polygons.</source>
       <translation>{file} : il ne contient pas de polygones ; donnez un fichier de polygones.</translation>
@@ -8825,7 +9249,7 @@
       <translation>{file} : il n'y a pas de colonne {column} pour les lignes de terrain. Colonnes gardées : {columns}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: there is no control point in this file.</source>
       <translation>{file} : il n'y a pas de point d'appui dans ce fichier.</translation>
     </message>
@@ -8840,14 +9264,34 @@
       <translation>{file} : il ne contient pas de ligne. Donnez un fichier avec une LineString.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/job_file.py" />
+      <source>{file}: there is no such file, so {folder} is not the folder of a job.</source>
+      <translation>{file} : ce fichier n'existe pas, {folder} n'est donc pas le dossier d'un travail.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/source.py" />
       <source>{file}: there is no such file; check the path.</source>
       <translation>{file} : ce fichier n'existe pas ; vérifiez le chemin.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{file}: there is no such file; nothing was added.</source>
+      <translation>{file} : ce fichier n'existe pas ; rien n'a été ajouté.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{file}: there is no such file; say all, none, or a GeoJSON file of polygons where new ground counts.</source>
+      <translation>{file} : ce fichier n'existe pas ; indiquez all, none ou un fichier GeoJSON de polygones où le nouveau terrain compte.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
       <source>{file}: this is no GeoJSON of points or lines ({reason}); export the layer of inlets as GeoJSON.</source>
       <translation>{file} : ce n'est pas un GeoJSON de points ou de lignes ({reason}) ; exportez la couche des avaloirs en GeoJSON.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/job_file.py" />
+      <source>{file}: this is not the file of a job ({reason}); mend it, or move it away to begin anew.</source>
+      <translation>{file} : ce n'est pas le fichier d'un travail ({reason}) ; corrigez-le, ou déplacez-le pour repartir de zéro.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/intake_area.py" />
@@ -8860,12 +9304,22 @@
       <translation>{file} : deux jeux s'appellent '{name}' ; renommez-en un.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/job_file.py" />
+      <source>{file}: version {version} of the file is not known here (known: {known}). Update.</source>
+      <translation>{file} : la version {version} du fichier n'est pas connue ici (connues : {known}). Mettez à jour.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: vertices of line {number} without a height, or with exactly 0: {count}; they take it from those before and after.</source>
       <translation>{file} : sommets de la ligne {number} sans altitude, ou avec exactement 0 : {count} ; ils la prennent de ceux d'avant et d'après.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/decisions.py" />
+      <location filename="../plugin/core/points/named.py" />
+      <source>{file}: {count} decisions are on points that stand in other lines of the survey now and were found by their names, the first, on {name}, in line {now} (it was line {survey_line}).</source>
+      <translation>{file} : {count} décisions portent sur des points qui sont maintenant à d'autres lignes du levé et ont été trouvées par leurs noms, la première, sur {name}, à la ligne {now} (c'était la ligne {survey_line}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decisions_said.py" />
       <source>{file}: {count} decisions name no file of the survey, the first in line {line}; each is taken for the only point of its line. A column 'source' says which file is meant.</source>
       <translation>{file} : {count} décisions ne nomment pas de fichier du levé, la première à la ligne {line} ; chacune est prise pour le seul point de sa ligne. Une colonne 'source' dit quel fichier est visé.</translation>
     </message>
@@ -8880,7 +9334,7 @@
       <translation>{file} : {count} des premières lignes contiennent des nombres comme des points mais commencent par # et sont omises comme commentaires ; donnez --comment none pour les lire.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_said.py" />
       <source>{file}: {count} of {total} positions have no GST sentence; their accuracy is unknown.</source>
       <translation>{file} : {count} positions sur {total} n'ont pas de trame GST ; leur précision est inconnue.</translation>
     </message>
@@ -8925,7 +9379,7 @@
       <translation>{file} : {question}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control.py" />
+      <location filename="../plugin/core/georeference/control_file.py" />
       <source>{file}: {question}; head the columns of control points name, easting, northing and height, with the unit in brackets.</source>
       <translation>{file} : {question} ; donnez aux colonnes des points d'appui les en-têtes name, easting, northing et height, avec l'unité entre crochets.</translation>
     </message>
@@ -8944,6 +9398,11 @@
       <location filename="../plugin/core/georeference/level_shift.py" />
       <source>{file}: {shift:+.3f} m added to the heights of {count} points, from line {line} on, as said.</source>
       <translation>{file} : {shift:+.3f} m ajoutés aux altitudes de {count} points, à partir de la ligne {line}, comme indiqué.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{file}: {shift:+.4f} m added to the heights of {count} points, by which visit {number} meets the ground before it where nothing changed.</source>
+      <translation>{file} : {shift:+.4f} m ajoutés aux altitudes de {count} points, ce qui fait que la campagne {number} rejoint le terrain d'avant là où rien n'a changé.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/no_value.py" />
@@ -8986,6 +9445,11 @@
       <translation>{first} s'arrête {value:.2f} m avant son propre début à E {easting:.3f} N {northing:.3f}, et {count} triangles franchissent la lacune. Si c'est un anneau, fermez-le.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/at_work.py" />
+      <source>{folder}: another run is at work on this job, in the desk or in another terminal; wait until it ends.</source>
+      <translation>{folder} : une autre exécution travaille déjà sur ce travail, dans le bureau ou dans un autre terminal ; attendez qu'elle se termine.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{given} is no station equation. Write back = ahead, such as 1+200 = 1+250; part several by semicolons.</source>
       <translation>{given} n'est pas une équation d'abscisse. Écrivez arrière = avant, par exemple 1+200 = 1+250 ; séparez-en plusieurs par des points-virgules.</translation>
@@ -9024,6 +9488,11 @@
       <location filename="../plugin/core/linework/faces.py" />
       <source>{label}: a vertical face needs a line of two places or more. Mend or remove the line.</source>
       <translation>{label} : une face verticale demande une ligne de deux endroits ou plus. Corrigez ou supprimez la ligne.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/drawn.py" />
+      <source>{label}: all heights are 0. If it was drawn without heights, switch their use off, or take them out of the file; breaklines can be given as lines without heights.</source>
+      <translation>{label} : toutes les altitudes valent 0. Si le dessin a été fait sans altitudes, désactivez leur utilisation, ou retirez-les du fichier ; les lignes de rupture peuvent être données comme lignes sans altitudes.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -9212,6 +9681,11 @@
       <translation>{model} demande {needed} points d'appui ou plus ; {count} sont utilisables : {names}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>{model} needs {needed} control points with heights or more; {count} can be used: {names}. Without them heights stay as they are: type --control-heights keep.</source>
+      <translation>{model} demande au moins {needed} points d'appui avec altitude ; {count} sont utilisables : {names}. Sans eux, les altitudes restent telles quelles : tapez --control-heights keep.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_figures.py" />
       <source>{name}   (heights {times} times)</source>
       <translation>{name}   (altitudes {times} fois)</translation>
@@ -9263,8 +9737,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>{offset} mm, standard deviation {sigma} mm (of it random and drift above); noise there {scale} times as stated</source>
-      <translation>{offset} mm, écart-type {sigma} mm (dont aléatoire et dérive ci-dessus) ; bruit à cet endroit {scale} fois celui annoncé</translation>
+      <source>{offset} {unit}, standard deviation {sigma} {unit} (of it random and drift above); noise there {scale} times as stated</source>
+      <translation>{offset} {unit}, écart-type {sigma} {unit} (dont aléatoire et dérive ci-dessus) ; bruit à cet endroit {scale} fois celui annoncé</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -9282,7 +9756,7 @@
       <translation>{one} | {more}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/correction_said.py" />
       <location filename="../plugin/core/georeference/fit_readings.py" />
       <source>{one}, and {more}</source>
       <translation>{one}, et {more}</translation>
@@ -9326,6 +9800,16 @@
       <location filename="../plugin/core/georeference/base_shift.py" />
       <source>{option} is in degrees, and the survey is on a local grid; give easting,northing.</source>
       <translation>{option} est en degrés, et le levé est sur un quadrillage local ; donnez easting,northing.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/arguments/parser.py" />
+      <source>{option} is said of a job that is there already; give its folder with --job.</source>
+      <translation>{option} concerne un travail qui existe déjà ; donnez son dossier avec --job.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{option} is said of the last visit, but this job has only one; add a file with --add.</source>
+      <translation>{option} concerne la dernière campagne, mais ce travail n'en a qu'une ; ajoutez un fichier avec --add.</translation>
     </message>
     <message>
       <location filename="../plugin/core/arguments/numbers.py" />
@@ -9538,6 +10022,11 @@
       <translation>{value} figure {count} fois comme {role}, à partir de la ligne {line}, ce qui peut être voulu ou signifier l'absence de valeur</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/visits.py" />
+      <source>± (95 %)</source>
+      <translation>± (95 %)</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>± 95 %</source>
       <translation>± 95 %</translation>
@@ -9586,14 +10075,9 @@
       <translation>0 ajuste une seule pente à toute la ligne.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>0 for a design, which is exact; for a second survey the noise of its points. Left empty, what the file .noise.json beside the mesh says, else 0.</source>
-      <translation>0 pour un projet, qui est exact ; pour un second levé, le bruit de ses points. Laissé vide, ce que dit le fichier .noise.json à côté du maillage, sinon 0.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>0 for a design. Left empty, what is beside its mesh, else 0.</source>
-      <translation>0 pour un projet. Laissé vide, ce qui est à côté de son maillage, sinon 0.</translation>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>0 for a design, which is exact; for a second survey the noise of its points. Empty: as the file .noise.json beside its mesh says; where there is none it counts as a design.</source>
+      <translation>0 pour un projet, qui est exact ; pour un second levé, le bruit de ses points. Vide : comme l'indique le fichier .noise.json à côté de son maillage ; s'il n'y en a pas, il compte comme un projet.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -9794,8 +10278,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/findlines.py" />
-      <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer, and a used step stands there for the points in it that agree with its heights. A step that runs along another at an even distance, as the two kerbs of a street do, needs less evidence of its own. The others are &lt;b&gt;proposed&lt;/b&gt;; give the layer to “Check the coverage”, and the places where one more pass would settle them are among the places to walk. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Cherche ce que des passages ont en commun : des &lt;b&gt;ressauts&lt;/b&gt; (bordure, mur, bord de revêtement), chacun avec un pied et un sommet, et des &lt;b&gt;changements de pente&lt;/b&gt; (sommet et pied de talus, fond de fossé, caniveau, faîte). Chaque ligne a sa hauteur de ressaut ou son changement de pente, son incertitude en plan et en altitude, le nombre de passages qui la montrent, et son indice de preuve : le logarithme décimal du nombre de fois moins qu'une où une ligne aussi régulière est attendue par hasard.&lt;/p&gt;&lt;p&gt;Les lignes à fort indice de preuve reçoivent le statut &lt;b&gt;used&lt;/b&gt; (utilisé) : « Construire la surface » s'y tient quand vous lui donnez cette couche, et un ressaut used y remplace les points qui s'y trouvent et concordent avec ses altitudes. Un ressaut qui en longe un autre à distance constante, comme les deux bordures d'une rue, demande un moindre indice de preuve propre. Les autres lignes sont &lt;b&gt;proposed&lt;/b&gt; (proposé) ; donnez la couche à « Contrôler la couverture », et les endroits où un passage de plus les trancherait sont parmi les endroits à parcourir. &lt;b&gt;C'est vous qui décidez :&lt;/b&gt; changez le statut en used, proposed ou rejected (rejeté), ou déplacez et dessinez des sommets avec l'édition propre à QGIS ; quand ceci est relancé vers le même fichier, ou avec la couche comme « Lignes avec vos décisions », vos décisions sont gardées pour les lignes qui se trouvent là où elles se trouvaient.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; des points dans l'ordre d'enregistrement, dans un SCR projeté, de préférence la sortie de « Contrôler le levé » ; les points rejetés n'y prennent pas part. Les lignes des codes de terrain priment : une ligne trouvée à moins de 0.3 m de l'une d'elles sur la plus grande part de sa longueur est abandonnée.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qu'il faut :&lt;/b&gt; des points tous les demi-mètres ; quatre passages ou plus en travers de la ligne, de préférence à angle droit et tous les 3 m ; des ressauts d'environ 60 mm ou plus, ou moins de bruit. Marcher le long du pied et du sommet, ou au fond d'un fossé, montre aussi une ligne.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; une bordure abaissée ou une interruption qu'aucun passage ne traverse est franchie en ligne droite (bridged_m dit de combien). Entre les passages, la position d'une ligne est supposée d'après son tracé. Une canne dont la hauteur change sur plusieurs passages peut ressembler à un ressaut. Regardez la carte avant de construire dessus.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer, and a used step stands there for the points in it that agree with its heights. A step that runs along another at an even distance, as the two kerbs of a street do, needs less evidence of its own. The others are &lt;b&gt;proposed&lt;/b&gt;; give the layer to “Check the coverage”, and the places where one more pass would settle them are among the places to walk. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much), and so is the way from the end of a line to another that it heads for within about one distance of passes. Between passes the place of a line is guessed from its course; a ditch is drawn with one section for all its passes, each somewhat wider or deeper, so that a rounded swale has edges too. A wall that is narrower than the distance of points shows no step. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Cherche ce que des passages ont en commun : des &lt;b&gt;ressauts&lt;/b&gt; (bordure, mur, bord de revêtement), chacun avec un pied et un sommet, et des &lt;b&gt;changements de pente&lt;/b&gt; (sommet et pied de talus, fond de fossé, caniveau, faîte). Chaque ligne a sa hauteur de ressaut ou son changement de pente, son incertitude en plan et en altitude, le nombre de passages qui la montrent, et son indice de preuve : le logarithme décimal du nombre de fois moins qu'une où une ligne aussi régulière est attendue par hasard.&lt;/p&gt;&lt;p&gt;Les lignes à fort indice de preuve reçoivent le statut &lt;b&gt;used&lt;/b&gt; (utilisé) : « Construire la surface » s'y tient quand vous lui donnez cette couche, et un ressaut used y remplace les points qui s'y trouvent et concordent avec ses altitudes. Un ressaut qui en longe un autre à distance constante, comme les deux bordures d'une rue, demande un moindre indice de preuve propre. Les autres lignes sont &lt;b&gt;proposed&lt;/b&gt; (proposé) ; donnez la couche à « Contrôler la couverture », et les endroits où un passage de plus les trancherait sont parmi les endroits à parcourir. &lt;b&gt;C'est vous qui décidez :&lt;/b&gt; changez le statut en used, proposed ou rejected (rejeté), ou déplacez et dessinez des sommets avec l'édition propre à QGIS ; quand ceci est relancé vers le même fichier, ou avec la couche comme « Lignes avec vos décisions », vos décisions sont gardées pour les lignes qui se trouvent là où elles se trouvaient.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; des points dans l'ordre d'enregistrement, dans un SCR projeté, de préférence la sortie de « Contrôler le levé » ; les points rejetés n'y prennent pas part. Les lignes des codes de terrain priment : une ligne trouvée à moins de 0.3 m de l'une d'elles sur la plus grande part de sa longueur est abandonnée.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qu'il faut :&lt;/b&gt; des points tous les demi-mètres ; quatre passages ou plus en travers de la ligne, de préférence à angle droit et tous les 3 m ; des ressauts d'environ 60 mm ou plus, ou moins de bruit. Marcher le long du pied et du sommet, ou au fond d'un fossé, montre aussi une ligne.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; une bordure abaissée ou une interruption qu'aucun passage ne traverse est franchie en ligne droite (bridged_m dit de combien), et de même le chemin de l'extrémité d'une ligne à une autre vers laquelle elle se dirige à moins d'environ une distance entre passages. Entre les passages, la position d'une ligne est supposée d'après son tracé ; un fossé est dessiné avec un seul profil pour tous ses passages, chacun un peu élargi ou approfondi, si bien qu'une noue arrondie a elle aussi des arêtes. Un mur plus étroit que la distance entre points ne montre pas de ressaut. Une canne dont la hauteur change sur plusieurs passages peut ressembler à un ressaut. Regardez la carte avant de construire dessus.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
@@ -9804,8 +10288,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>&lt;p&gt;Makes a triangulated irregular network (TIN) of the points that are not rejected. Breaklines, boundary and voids become edges exactly; no points are added along lines with heights.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that plan and heights are in the unit of the points' CRS. Lines come from the field codes of the points, in recording order, and from layers. A line without heights takes them from the surface around it and keeps its edge.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Points at the same place&lt;/b&gt; (equal to 0.1 mm) count once, with their mean height, and are reported.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Kerbs and walls&lt;/b&gt; are drawn as one line with heights and the height of the face; each becomes two breaklines a small offset apart.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Edits&lt;/b&gt; by hand come from layers that you draw and from a file; they are replayed in their order at each run, and those that no longer apply are reported. Keep the file of edits that is written beside the survey, and give it to the next run instead of the layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; lines that cross at different heights are refused unless you choose a rule. Without a boundary or a longest rim edge, long flat triangles bridge the bays of the site's outline: their ground was not surveyed. A boundary drawn around nothing leaves no triangle.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The mesh&lt;/b&gt; is a 2DM file, heights in the unit of the CRS. The format cannot hold the CRS, so it stands in a .prj file of the same name beside it; when you add the mesh by hand, give QGIS the CRS.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Fait un réseau de triangles irréguliers (TIN) des points qui ne sont pas rejetés. Lignes de rupture, limite et trous deviennent exactement des arêtes ; aucun point n'est ajouté le long de lignes avec altitudes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; plan et altitudes sont dans l'unité du SCR des points. Les lignes viennent des codes de terrain des points, dans l'ordre d'enregistrement, et de couches. Une ligne sans altitudes les prend de la surface alentour et garde son arête.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Les points au même endroit&lt;/b&gt; (identiques à 0,1 mm) comptent une fois, avec leur altitude moyenne, et sont rapportés.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Bordures et murs&lt;/b&gt; se dessinent comme une ligne avec altitudes et la hauteur de la face ; chacun devient deux lignes de rupture à un petit écart l'une de l'autre.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Les modifications&lt;/b&gt; à la main viennent de couches que vous dessinez et d'un fichier ; elles sont rejouées dans leur ordre à chaque exécution, et celles qui ne s'appliquent plus sont rapportées. Gardez le fichier de modifications écrit à côté du levé, et donnez-le à l'exécution suivante au lieu des couches.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; des lignes qui se croisent à des altitudes différentes sont refusées sauf si vous choisissez une règle. Sans limite ni plus longue arête de pourtour, de longs triangles plats franchissent les rentrants du contour du site : leur terrain n'a pas été levé. Une limite dessinée autour de rien ne laisse aucun triangle.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Le maillage&lt;/b&gt; est un fichier 2DM, altitudes dans l'unité du SCR. Le format ne peut pas contenir le SCR, qui figure donc dans un fichier .prj de même nom à côté ; lorsque vous ajoutez le maillage à la main, donnez le SCR à QGIS.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Makes a triangulated irregular network (TIN) of the points that are not rejected. Breaklines, boundary and voids become edges exactly; no points are added along lines with heights.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that plan and heights are in the unit of the points' CRS. Lines come from the field codes of the points, in recording order, and from layers. A line without heights takes them from the surface around it and keeps its edge.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Points at the same place&lt;/b&gt; (equal to 0.1 mm) count once, with their mean height, and are reported.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Kerbs and walls&lt;/b&gt; are drawn as one line with heights and the height of the face; each becomes two breaklines a small offset apart.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Edits&lt;/b&gt; by hand come from layers that you draw and from a file; they are replayed in their order at each run, and those that no longer apply are reported. Keep the file of edits that is written beside the survey, and give it to the next run instead of the layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; lines that cross at different heights are refused unless you choose a rule. Without a boundary or a longest rim edge, long flat triangles bridge the bays of the site's outline: their ground was not surveyed. A boundary drawn around nothing leaves no triangle.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The mesh&lt;/b&gt; is a 2DM file, heights in the unit of the CRS. The format cannot hold the CRS, so it stands in a .prj file of the same name beside it; when you add the mesh by hand, give QGIS the CRS.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How well the heights repeat&lt;/b&gt; is measured once more on points that “Check the survey” has been over, and kept in a file .noise.json beside the mesh: volumes rest on it. Keep the files together.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Fait un réseau de triangles irréguliers (TIN) des points qui ne sont pas rejetés. Lignes de rupture, limite et trous deviennent exactement des arêtes ; aucun point n'est ajouté le long de lignes avec altitudes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; plan et altitudes sont dans l'unité du SCR des points. Les lignes viennent des codes de terrain des points, dans l'ordre d'enregistrement, et de couches. Une ligne sans altitudes les prend de la surface alentour et garde son arête.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Les points au même endroit&lt;/b&gt; (identiques à 0.1 mm) comptent une fois, avec leur altitude moyenne, et sont rapportés.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Bordures et murs&lt;/b&gt; se dessinent comme une ligne avec altitudes et la hauteur de la face ; chacun devient deux lignes de rupture à un petit écart l'une de l'autre.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Les modifications&lt;/b&gt; à la main viennent de couches que vous dessinez et d'un fichier ; elles sont rejouées dans leur ordre à chaque exécution, et celles qui ne s'appliquent plus sont rapportées. Gardez le fichier de modifications écrit à côté du levé, et donnez-le à l'exécution suivante au lieu des couches.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; des lignes qui se croisent à des altitudes différentes sont refusées sauf si vous choisissez une règle. Sans limite ni plus longue arête de pourtour, de longs triangles plats franchissent les rentrants du contour du site : leur terrain n'a pas été levé. Une limite dessinée autour de rien ne laisse aucun triangle.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Le maillage&lt;/b&gt; est un fichier 2DM, altitudes dans l'unité du SCR. Le format ne peut pas contenir le SCR, qui figure donc dans un fichier .prj de même nom à côté ; lorsque vous ajoutez le maillage à la main, donnez le SCR à QGIS.&lt;/p&gt;&lt;p&gt;&lt;b&gt;La répétition des altitudes&lt;/b&gt; est mesurée une fois de plus sur les points qui sont passés par « Contrôler le levé », et gardée dans un fichier .noise.json à côté du maillage : les volumes reposent dessus. Gardez les fichiers ensemble.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setout.py" />
@@ -9834,8 +10318,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>&lt;p&gt;Reads the survey file, checks it, builds the surface and its contours, and writes one report of it all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and the files handed over, each with its SHA-256. HTML and PDF say the same.&lt;/p&gt;&lt;p&gt;It starts from the &lt;b&gt;file&lt;/b&gt;, so that each number can be traced to a line of it. Decisions that you took in QGIS come in by their file: “Survey desk” keeps it for you. A layer in place of the file comes with the statuses that its points have.&lt;/p&gt;&lt;p&gt;&lt;b&gt;More files&lt;/b&gt;, such as a plan or a drawing, are listed with the others and their SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what “Import survey points”, “Check the survey” and “Build the surface” assume, with their usual options. Where the file needs more to be read, say the columns and units here.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the report tells of this run, not of layers you changed by hand since. It is no certificate: licensed practice and local codes decide what a survey may be used for.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Lit le fichier de levé, le contrôle, construit la surface et ses courbes de niveau, et écrit un seul rapport sur le tout : ce qui est entré, ce qui a été rejeté et pourquoi, les coordonnées, la confiance que mérite le levé, la surface, les courbes de niveau, l'eau, les volumes, les pentes d'une route et les terrassements d'une plateforme si vous les demandez, et les fichiers remis, chacun avec son SHA-256. HTML et PDF disent la même chose.&lt;/p&gt;&lt;p&gt;Il part du &lt;b&gt;fichier&lt;/b&gt;, afin que chaque nombre puisse être rattaché à une de ses lignes. Les décisions que vous avez prises dans QGIS entrent par leur fichier : « Bureau du levé » le tient pour vous. Une couche à la place du fichier vient avec les statuts de ses points.&lt;/p&gt;&lt;p&gt;&lt;b&gt;D'autres fichiers&lt;/b&gt;, comme un plan ou un dessin, sont énumérés avec les autres et leur SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; celles de « Importer les points du levé », « Contrôler le levé » et « Construire la surface », avec leurs options usuelles. Si la lecture du fichier en demande davantage, indiquez ici les colonnes et les unités.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; le rapport rend compte de cette exécution, pas des couches que vous avez modifiées à la main depuis. Il n'est pas un certificat : la pratique agréée et les règlements locaux décident de l'usage possible d'un levé.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Reads the survey file, checks it, builds the surface and its contours, and writes one report of it all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and the files handed over, each with its SHA-256. HTML and PDF say the same.&lt;/p&gt;&lt;p&gt;It starts from the &lt;b&gt;file&lt;/b&gt;, so that each number can be traced to a line of it. A layer in place of the file comes with the statuses that its points have.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The folder is a job&lt;/b&gt;: it keeps your choices, and a later run does only what has changed. With no file and no layer the job that is in the folder goes on with its own choices, such as those of the “Survey desk”. The advanced parameters are those of the steps by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Files of later visits&lt;/b&gt; are not mixed with the survey: each has its own surface, which stays, and the report tells its height offset to the ground before it and how much ground changed. Where you say so, its ground counts in place of what differs by more than noise.&lt;/p&gt;&lt;p&gt;&lt;b&gt;More files&lt;/b&gt;, such as a plan or a drawing, are listed with the others and their SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what “Import survey points”, “Check the survey” and “Build the surface” assume.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the report tells of this run, not of layers you changed by hand since. It is no certificate: licensed practice and local codes decide what a survey may be used for.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Lit le fichier de levé, le contrôle, construit la surface et ses courbes de niveau, et écrit un seul rapport sur le tout : ce qui est entré, ce qui a été rejeté et pourquoi, les coordonnées, la confiance que mérite le levé, la surface, les courbes de niveau, l'eau, les volumes, les pentes d'une route et les terrassements d'une plateforme si vous les demandez, et les fichiers remis, chacun avec son SHA-256. HTML et PDF disent la même chose.&lt;/p&gt;&lt;p&gt;Il part du &lt;b&gt;fichier&lt;/b&gt;, afin que chaque nombre puisse être rattaché à une de ses lignes. Une couche à la place du fichier vient avec les statuts de ses points.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Le dossier est un travail&lt;/b&gt; : il garde vos choix, et une exécution ultérieure ne refait que ce qui a changé. Sans fichier et sans couche, le travail qui est dans le dossier continue avec ses propres choix, tels ceux du « Bureau du levé ». Les paramètres avancés sont ceux des étapes faites à la main.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Les fichiers de campagnes ultérieures&lt;/b&gt; ne sont pas mêlés au levé : chacun a sa propre surface, qui reste, et le rapport indique son décalage d'altitude par rapport au terrain d'avant et combien de terrain a changé. Là où vous le dites, son terrain compte à la place de ce qui diffère de plus que le bruit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;D'autres fichiers&lt;/b&gt;, comme un plan ou un dessin, sont énumérés avec les autres et leur SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; celles de « Importer les points du levé », « Contrôler le levé » et « Construire la surface ».&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; le rapport rend compte de cette exécution, pas des couches que vous avez modifiées à la main depuis. Il n'est pas un certificat : la pratique agréée et les règlements locaux décident de l'usage possible d'un levé.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
@@ -9876,6 +10360,11 @@
       <location filename="../plugin/processing/surfaceinput.py" />
       <source>A 2DM file cannot hold its CRS. Without one given here it is read from the .prj file beside the mesh, or taken from the mesh layer.</source>
       <translation>Un fichier 2DM ne peut pas contenir son SCR. Si aucun n'est donné ici, il est lu dans le fichier .prj à côté du maillage, ou pris de la couche de maillage.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/jobtask.py" />
+      <source>A fault in the program, not in your file: {reason}</source>
+      <translation>Un défaut du programme, non de votre fichier : {reason}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
@@ -9972,11 +10461,6 @@
       <location filename="../plugin/processing/readlandxml.py" />
       <source>A mesh (2DM) for each surface, named after it, with its CRS beside it as .prj.</source>
       <translation>Un maillage (2DM) par surface, nommé d'après elle, avec son SCR à côté en .prj.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/waterinput.py" />
-      <source>A mesh does not hold it. “Check the survey” finds it from the survey itself (how heights repeat); 0.015 m is usual for RTK in the open. 0: every hollow counts.</source>
-      <translation>Un maillage ne le contient pas. « Contrôler le levé » le détermine d'après le levé lui-même (comment les altitudes se répètent) ; 0.015 m est usuel en RTK à ciel ouvert. 0 : chaque creux compte.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceinput.py" />
@@ -10201,7 +10685,7 @@
       <translation>Ajoute à des points l'altitude, la pente, l'exposition et le triangle de la surface.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskwidgets.py" />
       <source>Add…</source>
       <translation>Ajouter…</translation>
     </message>
@@ -10299,11 +10783,6 @@
       <location filename="../plugin/gui/previewquestions.py" />
       <source>Answered: {answer}</source>
       <translation>Répondu : {answer}</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>Answers to what the file leaves open</source>
-      <translation>Réponses à ce que le fichier laisse ouvert</translation>
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
@@ -10416,14 +10895,9 @@
       <translation>Comme dans 1.5 ou 1,5.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>As in the check of a road against limits.</source>
       <translation>Comme dans le contrôle d'une route par rapport à des limites.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>As in “Import survey points”.</source>
-      <translation>Comme dans « Importer les points du levé ».</translation>
     </message>
     <message>
       <location filename="../plugin/processing/crosssections.py" />
@@ -10444,11 +10918,6 @@
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>As the data collector takes it.</source>
       <translation>Comme le carnet de terrain l'accepte.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>As the refusal names them, such as --pole-height 2.000 for a receiver log, or --no-value none.</source>
-      <translation>Telles que le refus les nomme, par exemple --pole-height 2.000 pour un journal de récepteur, ou --no-value none.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildfaces.py" />
@@ -10656,11 +11125,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <source>Calm noise: move heights by up to (m; 0: not at all)</source>
-      <translation>Calmer le bruit : déplacer les altitudes d'au plus (m ; 0 : pas du tout)</translation>
+      <source>Calm noise: move heights by up to (m; 0: not at all; empty: by their noise)</source>
+      <translation>Calmer le bruit : déplacer les altitudes d'au plus (m ; 0 : pas du tout ; vide : selon leur bruit)</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskwidgets.py" />
       <source>Cancel</source>
       <translation>Annuler</translation>
     </message>
@@ -10674,6 +11143,11 @@
       <location filename="../plugin/processing/algorithm.py" />
       <source>Cancelled: there is no result.</source>
       <translation>Annulé : il n'y a pas de résultat.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/jobtask.py" />
+      <source>Cancelled: what was done before is kept.</source>
+      <translation>Annulé : ce qui a été fait avant est gardé.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterstyles.py" />
@@ -10817,7 +11291,7 @@
       <translation>Points contrôlés</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Choose a folder for the products.</source>
       <translation>Choisissez un dossier pour les produits.</translation>
     </message>
@@ -10828,8 +11302,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>Choose a survey file or a layer of points, one of both.</source>
-      <translation>Choisissez un fichier de levé ou une couche de points, l'un des deux.</translation>
+      <source>Choose a survey file or a layer of points, one of both, or the folder of a job.</source>
+      <translation>Choisissez un fichier de levé ou une couche de points, l'un des deux, ou le dossier d'un travail.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/deskform.py" />
@@ -10837,7 +11311,7 @@
       <translation>Choisir le SCR dans une liste</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Choose the survey file.</source>
       <translation>Choisissez le fichier de levé.</translation>
     </message>
@@ -10909,7 +11383,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Columns (empty: as recognised)</source>
       <translation>Colonnes (vide : telles que reconnues)</translation>
     </message>
@@ -10950,6 +11423,11 @@
       <translation>Les lignes de commentaire commencent par</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/steps.py" />
+      <source>Compare later visits</source>
+      <translation>Comparer les campagnes ultérieures</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/waterchange.py" />
       <source>Compares ponds, catchments and paths on the ground and on a design.</source>
       <translation>Compare mares, bassins versants et chemins sur le terrain et sur un projet.</translation>
@@ -10976,6 +11454,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <location filename="../plugin/processing/planlayers.py" />
       <source>Contour labels</source>
       <translation>Étiquettes des courbes de niveau</translation>
@@ -10984,6 +11463,7 @@
       <location filename="../plugin/processing/contours.py" />
       <location filename="../plugin/processing/contoursheet.py" />
       <location filename="../plugin/processing/handoverfiles.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <location filename="../plugin/processing/planlayers.py" />
       <source>Contours</source>
       <translation>Courbes de niveau</translation>
@@ -11140,17 +11620,17 @@
       <translation>Déblai et remblai s'équilibrent avec le projet décalé de {shift:+.3f} ± {half:.3f} m (95 %).</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Cut and fill from it to the survey. Give a design or an earlier surface.</source>
       <translation>Déblai et remblai de celui-ci au levé. Donnez un projet ou une surface antérieure.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Cut and fill from the survey to it.</source>
       <translation>Déblai et remblai du levé à celui-ci.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Cut and fill of level pads, with slopes to the ground.</source>
       <translation>Déblai et remblai de plateformes horizontales, avec talus jusqu'au terrain.</translation>
     </message>
@@ -11263,8 +11743,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>Delimited text or a receiver log. It is only read.</source>
-      <translation>Texte délimité ou journal de récepteur. Il est seulement lu.</translation>
+      <source>Delimited text or a receiver log. It is only read. With no file and no layer, the job in the folder below goes on with its own choices.</source>
+      <translation>Texte délimité ou journal de récepteur. Il est seulement lu. Sans fichier et sans couche, le travail du dossier ci-dessous continue avec ses propres choix.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -11333,8 +11813,8 @@
       <translation>Altitude projet moins altitude existante au centre des cellules, dans l'unité du SCR ; remblai au-dessus de 0.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/reportquestions.py" />
       <location filename="../plugin/processing/setoutoptions.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Design surface (2DM mesh)</source>
       <translation>Surface projet (maillage 2DM)</translation>
     </message>
@@ -11431,6 +11911,11 @@
       <translation>Incertitude du terrain entre les points</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Doubt of the height offset (m, 1 sigma)</source>
+      <translation>Incertitude du décalage d'altitude (m, 1 sigma)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/waterstyles.py" />
       <source>Drained to</source>
       <translation>S'écoulait vers</translation>
@@ -11506,11 +11991,6 @@
       <translation>Trace les courbes de niveau exactement sur les triangles d'une surface.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Drift shared by neighbouring points (m, 1 sigma)</source>
-      <translation>Dérive commune aux points voisins (m, 1 sigma)</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/waterstyles.py" />
       <source>Drop (m)</source>
       <translation>Dénivelé (m)</translation>
@@ -11524,6 +12004,11 @@
       <location filename="../plugin/processing/accuracystatement.py" />
       <source>Each check point with the height of the surface there; off_m is surface less check.</source>
       <translation>Chaque point de contrôle avec l'altitude de la surface à cet endroit ; off_m est la surface moins le contrôle.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>Each is read, checked and made a surface by itself and compared with the ground before it. It is not in the surface of the job until you say so below.</source>
+      <translation>Chacune est lue, contrôlée et mise en surface pour elle-même, puis comparée au terrain d'avant. Elle n'est dans la surface du travail que si vous le dites ci-dessous.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildfaces.py" />
@@ -11551,7 +12036,7 @@
       <translation>Chaque triangle en polygone avec sa pente (%) et son aire en plan (m²).</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Earlier surface (2DM mesh)</source>
       <translation>Surface antérieure (maillage 2DM)</translation>
     </message>
@@ -11657,6 +12142,16 @@
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Empty: as many as tell the noise of the survey to 15 %, at most five.</source>
       <translation>Vide : autant qu'il en faut pour connaître le bruit du levé à 15 %, cinq au plus.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Empty: as the file .noise.json beside its mesh says; where there is none 0.</source>
+      <translation>Vide : comme l'indique le fichier .noise.json à côté de son maillage ; s'il n'y en a pas, 0.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/contours.py" />
+      <source>Empty: by the noise of a height, as the survey tells it in the file .noise.json beside the mesh; where there is none by 0.015 m. In metres whatever the CRS.</source>
+      <translation>Vide : du bruit d'une altitude, tel que le levé l'indique dans le fichier .noise.json à côté du maillage ; s'il n'y en a pas, de 0.015 m. En mètres quel que soit le SCR.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volume.py" />
@@ -11919,6 +12414,16 @@
       <translation>Fichiers de toute taille ; ceux d'un zip sont à décompresser d'abord.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>Files of later visits</source>
+      <translation>Fichiers de campagnes ultérieures</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/deskform.py" />
+      <source>Files of the site as it was another day. Each is compared with the ground before it; in “Compare later visits” you say where its ground counts.</source>
+      <translation>Fichiers du site tel qu'il était un autre jour. Chacun est comparé au terrain d'avant ; dans « Comparer les campagnes ultérieures » vous dites où son terrain compte.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/handoverfiles.py" />
       <location filename="../plugin/processing/surveyreport.py" />
       <source>Files written</source>
@@ -12020,8 +12525,14 @@
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Findings of the checks</source>
       <translation>Constats des contrôles</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/joblayers.py" />
+      <source>Findings on the surface</source>
+      <translation>Constats sur la surface</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -12096,7 +12607,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
-      <location filename="../plugin/processing/fitcontrol.py" />
       <source>Fit</source>
       <translation>Ajustement</translation>
     </message>
@@ -12203,8 +12713,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>For the contour interval: what “Check the survey” found. Empty: what the receiver claims, which may be less than there is.</source>
-      <translation>Pour l'équidistance : ce que « Contrôler le levé » a trouvé. Vide : ce que déclare le récepteur, qui peut être moins que la réalité.</translation>
+      <source>For the contour interval. Empty: as the survey tells in the file .noise.json beside the mesh; where there is none what the receiver claims, which may be less than there is.</source>
+      <translation>Pour l'équidistance. Vide : comme le levé l'indique dans le fichier .noise.json à côté du maillage ; s'il n'y en a pas, ce qu'annonce le récepteur, qui peut être moins que la réalité.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
@@ -12503,7 +13013,7 @@
       <translation>Terrain dont l'eau va ailleurs (m²)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Gullies and the like, where water leaves the surface.</source>
       <translation>Avaloirs et ouvrages semblables, par où l'eau quitte la surface.</translation>
     </message>
@@ -12597,7 +13107,7 @@
       <translation>Hauteur du géoïde au-dessus de l'ellipsoïde : la hauteur ellipsoïdale moins celle-ci est l'altitude orthométrique.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Height of the pads (a number, or balance)</source>
       <translation>Altitude des plateformes (un nombre, ou balance)</translation>
     </message>
@@ -12610,11 +13120,6 @@
       <location filename="../plugin/processing/roadlayers.py" />
       <source>Height of the surface ({unit})</source>
       <translation>Altitude de la surface ({unit})</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Height offset between both (m, 1 sigma)</source>
-      <translation>Décalage d'altitude entre les deux (m, 1 sigma)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumenumbers.py" />
@@ -12647,11 +13152,6 @@
       <translation>Altitudes et pentes en des points</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
-      <source>Heights are</source>
-      <translation>Les altitudes sont</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>Heights between the points</source>
       <translation>Altitudes entre les points</translation>
@@ -12677,11 +13177,6 @@
       <location filename="../plugin/processing/importoptions.py" />
       <source>Heights shifted from a line on (line:metres)</source>
       <translation>Altitudes décalées à partir d'une ligne (ligne:mètres)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/roadinput.py" />
-      <source>Heights wander by this within a minute or two, so passes side by side differ by it. It hardly matters for a grade along the line, but it tilts a crossfall. 0 if every height has an error of its own.</source>
-      <translation>Les altitudes varient d'autant en une minute ou deux, si bien que des passages côte à côte diffèrent de cette valeur. Cela compte à peine pour une pente le long de la ligne, mais incline une pente transversale. 0 si chaque altitude a sa propre erreur.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
@@ -12740,6 +13235,11 @@
       <translation>À quelle altitude une plateforme ou une bande doit se trouver pour que son déblai fasse son remblai, et avec quelle certitude.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>How much higher it lies where nothing changed; this is taken off. Empty: found from the ground that did not change.</source>
+      <translation>De combien elle est plus haute là où rien n'a changé ; cela est retranché. Vide : déterminé par le terrain qui n'a pas changé.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>How much the ground bends: our own choice of values, no standard.</source>
       <translation>Combien le terrain se courbe : notre propre choix de valeurs, pas une norme.</translation>
@@ -12751,8 +13251,24 @@
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>How sure it is that both have the same height datum, or the offset given: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part. An offset that was found from unchanged ground brings its own doubt in place of this.</source>
-      <translation>Certitude que les deux ont la même référence altimétrique, ou du décalage donné : autre base, autre géoïde, autre canne. Elle déplace le volume de sa valeur multipliée par l'aire, et c'est le plus souvent la part la plus grande. Un décalage déterminé d'après le terrain inchangé apporte sa propre incertitude à la place de celle-ci.</translation>
+      <source>How sure it is that the survey and what it is compared with have the same height datum, or the offset given: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part. An offset that was found from unchanged ground brings its own doubt in place of this. Nothing beside a mesh tells it.</source>
+      <translation>Certitude que le levé et ce à quoi il est comparé ont la même référence altimétrique, ou du décalage donné : autre base, autre géoïde, autre canne. Elle déplace le volume de sa valeur multipliée par l'aire, et c'est le plus souvent la part la plus grande. Un décalage déterminé d'après le terrain inchangé apporte sa propre incertitude à la place de celle-ci. Rien à côté d'un maillage ne l'indique.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/jobchoices.py" />
+      <source>How the survey is fitted to control</source>
+      <translation>Comment le levé est ajusté aux points d'appui</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>How well the heights repeat is kept in {file} beside the mesh: {sigma:.0f} mm new at every point and {drift:.0f} mm of drift.</source>
+      <translation>La répétition des altitudes est gardée dans {file} à côté du maillage : {sigma:.0f} mm nouveaux à chaque point et {drift:.0f} mm de dérive.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>How well the heights repeat is not known, and not kept beside the mesh: for that the points must have been checked (“Check the survey”), and passes must cross or meet.</source>
+      <translation>La répétition des altitudes n'est pas connue, et n'est pas gardée à côté du maillage : pour cela, les points doivent avoir été contrôlés (« Contrôler le levé »), et des passages doivent se croiser ou se rencontrer.</translation>
     </message>
     <message>
       <location filename="../plugin/hummock.py" />
@@ -12902,7 +13418,7 @@
       <translation>Courbe maîtresse de cuvette</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Inlets</source>
       <translation>Avaloirs</translation>
     </message>
@@ -12972,6 +13488,11 @@
       <translation>Son nom ; peut être vide si le fichier contient un seul jeu.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>Its points are taken in, and earlier points that differ from it by more than noise are kept out. Without it, and without polygons below, its ground counts nowhere.</source>
+      <translation>Ses points sont repris, et les points antérieurs qui en diffèrent de plus que le bruit sont tenus à l'écart. Sans cela, et sans polygones ci-dessous, son terrain ne compte nulle part.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/roadlayers.py" />
       <source>Its standard deviation</source>
       <translation>Son écart-type</translation>
@@ -13036,6 +13557,11 @@
       <location filename="../plugin/processing/roadlayers.py" />
       <source>Kind: grade, crest or sag</source>
       <translation>Type : pente, sommet ou creux</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>Known height offset of the last visit (m)</source>
+      <translation>Décalage d'altitude connu de la dernière campagne (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadlayers.py" />
@@ -13117,6 +13643,11 @@
       <location filename="../plugin/processing/contoursheet.py" />
       <source>Largest shift of a line (m)</source>
       <translation>Plus grand décalage d'une ligne (m)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/deskform.py" />
+      <source>Later visits</source>
+      <translation>Campagnes ultérieures</translation>
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
@@ -13308,7 +13839,7 @@
       <translation>Limites entre les classes (%)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Limits of the road (CSV; empty: those that come with Hummock)</source>
       <translation>Limites de la route (CSV ; vide : celles fournies avec Hummock)</translation>
     </message>
@@ -13323,7 +13854,7 @@
       <translation>Ligne des profils (contrôle par d'autres méthodes)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Line of a road</source>
       <translation>Ligne d'une route</translation>
     </message>
@@ -13372,12 +13903,14 @@
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/coverage.py" />
       <location filename="../plugin/processing/findlines.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Lines of the ground</source>
       <translation>Lignes du terrain</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <location filename="../plugin/processing/plansheet.py" />
       <source>Lines of the surface</source>
       <translation>Lignes de la surface</translation>
@@ -13520,14 +14053,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Longest edge at the rim (m; empty: no limit)</source>
       <translation>Côté le plus long au pourtour (m ; vide : pas de limite)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/steps.py" />
-      <source>Look for gaps</source>
-      <translation>Chercher les lacunes</translation>
     </message>
     <message>
       <location filename="../plugin/processing/earthmaterials.py" />
@@ -13639,6 +14166,11 @@
       <location filename="../plugin/processing/padinput.py" />
       <source>Metres out for each metre up. What stands depends on the soil: see the cautions.</source>
       <translation>Mètres vers l'extérieur pour chaque mètre de montée. Ce qui tient dépend du sol : voir les mises en garde.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/choicesdialog.py" />
+      <source>More</source>
+      <translation>Plus</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -13776,14 +14308,19 @@
       <translation>Bruit de point à point {white:.1f} mm ; aucun endroit n'a été visité deux fois pour en dire plus.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/waterinput.py" />
-      <source>Noise of a height: standard deviation (m)</source>
-      <translation>Bruit d'une altitude : écart-type (m)</translation>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Noise of a height (m, 1 sigma)</source>
+      <translation>Bruit d'une altitude (m, 1 sigma)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Noise of a surveyed height (m, 1 sigma; empty: its survey's)</source>
-      <translation>Bruit d'une altitude levée (m, 1 sigma ; vide : celui de son levé)</translation>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Noise of a height (m, 1 sigma; empty: as the survey tells)</source>
+      <translation>Bruit d'une altitude (m, 1 sigma ; vide : comme l'indique le levé)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Noise of a height, found in the survey (m, 1 sigma)</source>
+      <translation>Bruit d'une altitude, déterminé dans le levé (m, 1 sigma)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -13972,6 +14509,11 @@
       <translation>D'un ajustement à quatre paramètres. Un plan absorbe une pente du géoïde sur le site.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/jobchoices.py" />
+      <source>Of a survey to the control points above. Seven parameters also tilt the survey.</source>
+      <translation>D'un levé sur les points d'appui ci-dessus. Sept paramètres inclinent aussi le levé.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/readlandxml.py" />
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>Of coordinates and heights.</source>
@@ -13979,13 +14521,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
-      <source>Of coordinates, heights and stations in the table, and of the lengths given here.</source>
-      <translation>Des coordonnées, altitudes et abscisses de la table, et des longueurs données ici.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/crosssections.py" />
-      <source>Of each of its points by itself: 0 for a design, more for a second survey.</source>
-      <translation>De chacun de ses points pris isolément : 0 pour un projet, davantage pour un second levé.</translation>
+      <source>Of coordinates, heights and stations in the table, and of the lengths given here. Empty: that of the CRS.</source>
+      <translation>Des coordonnées, altitudes et abscisses de la table, et des longueurs données ici. Vide : celle du SCR.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
@@ -13993,19 +14530,19 @@
       <translation>Des coordonnées est et nord et de l'altitude telles qu'elles figurent dans la couche.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/roadinput.py" />
-      <source>Of it the part that drifts (m)</source>
-      <translation>Dont la part qui dérive (m)</translation>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Of it drift (m, 1 sigma; empty: as the survey tells)</source>
+      <translation>Dont dérive (m, 1 sigma ; vide : comme l'indique le levé)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Of it drift (m; second surface)</source>
+      <translation>Dont dérive (m ; seconde surface)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Of its easting, northing and height.</source>
       <translation>De ses coordonnées est et nord et de son altitude.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/roadinput.py" />
-      <source>Of one surveyed height, its drift included. “Check the survey” finds it; 15 mm is usual for RTK (common practice, no source).</source>
-      <translation>D'une altitude levée, dérive comprise. « Contrôler le levé » le détermine ; 15 mm est usuel en RTK (pratique courante, sans source).</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
@@ -14024,8 +14561,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/peakflow.py" />
-      <source>Of the intensity and of the results. Nothing is rounded between them.</source>
-      <translation>De l'intensité et des résultats. Rien n'est arrondi entre les deux.</translation>
+      <source>Of the intensity and of the results. Nothing is rounded between them. Empty: the first, or the second where the CRS is in feet.</source>
+      <translation>De l'intensité et des résultats. Rien n'est arrondi entre les deux. Vide : la première, ou la seconde si le SCR est en pieds.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumetoplane.py" />
@@ -14054,8 +14591,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
-      <source>Of what is given and shown here. Coordinates of layers stay in the unit of the CRS.</source>
-      <translation>De ce qui est donné et affiché ici. Les coordonnées des couches restent dans l'unité du SCR.</translation>
+      <source>Of what is given and shown here. Empty: that of the CRS, in which coordinates of layers always are.</source>
+      <translation>De ce qui est donné et affiché ici. Vide : celle du SCR, dans laquelle sont toujours les coordonnées des couches.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterstyles.py" />
@@ -14175,7 +14712,7 @@
       <translation>À préciser : {question}.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskwidgets.py" />
       <source>Opens its dialog; what you run there becomes a step of the job.</source>
       <translation>Ouvre sa boîte de dialogue ; ce que vous y exécutez devient une étape du travail.</translation>
     </message>
@@ -14272,7 +14809,7 @@
       <translation>Plateformes (polygones)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Pads to be graded</source>
       <translation>Plateformes à terrasser</translation>
     </message>
@@ -14303,7 +14840,12 @@
       <translation>Parcelles</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/gui/deskform.py" />
+      <source>Parcels for the plan</source>
+      <translation>Parcelles pour le plan</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Parcels or phases whose volumes are told apart; the field name names them.</source>
       <translation>Parcelles ou phases dont les volumes sont distingués ; le champ name les nomme.</translation>
     </message>
@@ -14374,7 +14916,7 @@
       <translation>Chemins de l'eau</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Paths, ponds and catchments.</source>
       <translation>Chemins, mares et bassins versants.</translation>
     </message>
@@ -14452,6 +14994,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Places to walk again</source>
       <translation>Endroits à parcourir de nouveau</translation>
     </message>
@@ -14628,11 +15171,6 @@
       <location filename="../plugin/processing/setout.py" />
       <source>Points to set out</source>
       <translation>Points à implanter</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>Points to use, flag or reject, by their line.</source>
-      <translation>Points à utiliser, signaler ou rejeter, par leur ligne.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterstyles.py" />
@@ -14849,7 +15387,7 @@
       <translation>Profil en long dans son plan</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Profile, sections and grades along it, checked against limits.</source>
       <translation>Profil en long, profils en travers et pentes le long de celle-ci, contrôlés par rapport à des limites.</translation>
     </message>
@@ -14969,7 +15507,7 @@
       <translation>Régions</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Regions of the volumes</source>
       <translation>Régions des volumes</translation>
     </message>
@@ -14981,6 +15519,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Rejected lines</source>
       <translation>Lignes rejetées</translation>
     </message>
@@ -15112,12 +15651,8 @@
       <translation>Les règles apportent la fenêtre sur laquelle leur pente est prise.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/steprow.py" />
-      <source>Run</source>
-      <translation>Exécuter</translation>
-    </message>
-    <message>
       <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskwidgets.py" />
       <source>Run everything</source>
       <translation>Tout exécuter</translation>
     </message>
@@ -15173,7 +15708,7 @@
       <translation>Ligne d'exemple sur le terrain (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Say the CRS of the survey, such as EPSG:25832.</source>
       <translation>Indiquez le SCR du levé, par exemple EPSG:25832.</translation>
     </message>
@@ -15405,11 +15940,6 @@
       <translation>Talus de remblai, 1 : n</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Slow errors of the receiver that points recorded near each other have in common.</source>
-      <translation>Erreurs lentes du récepteur, communes aux points enregistrés près les uns des autres.</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/flatareas.py" />
       <source>Smaller areas are left out.</source>
       <translation>Les aires plus petites sont laissées de côté.</translation>
@@ -15441,8 +15971,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/surfaceraster.py" />
-      <source>Smooth heights are for drawing only: they are up to {largest:.3f} m off the surface, most at E {easting:.3f} N {northing:.3f} (m).</source>
-      <translation>Les altitudes lissées servent au dessin seulement : elles s'écartent de la surface de {largest:.3f} m au plus, le maximum étant à E {easting:.3f} N {northing:.3f} (m).</translation>
+      <source>Smooth heights are for drawing only: they are up to {largest:.3f} m off the surface, most at E {easting:.3f} N {northing:.3f}.</source>
+      <translation>Les altitudes lissées servent au dessin seulement : elles s'écartent de la surface de {largest:.3f} m au plus, le maximum étant à E {easting:.3f} N {northing:.3f}.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
@@ -15533,6 +16063,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <location filename="../plugin/processing/planlayers.py" />
       <source>Spot heights</source>
       <translation>Points cotés</translation>
@@ -15549,15 +16080,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
-      <location filename="../plugin/processing/roadinput.py" />
       <source>Standard deviation of a height (m)</source>
       <translation>Écart-type d'une altitude (m)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/checksurvey.py" />
-      <location filename="../plugin/processing/coverage.py" />
-      <source>Standard deviation of a height, found in the survey (m)</source>
-      <translation>Écart-type d'une altitude, déterminé dans le levé (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
@@ -15570,19 +16094,14 @@
       <translation>Écart-type d'une coordonnée en plan (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/setoutoptions.py" />
-      <source>Standard deviation of a surveyed height (m)</source>
-      <translation>Écart-type d'une altitude levée (m)</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/setoutlayer.py" />
       <source>Standard deviation of it (unit of the CRS)</source>
       <translation>Son écart-type (unité du SCR)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/walkingplan.py" />
-      <source>Standard deviation of one height of the rover (m)</source>
-      <translation>Écart-type d'une altitude du mobile (m)</translation>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>Standard deviation of one surveyed height, drift included. Empty: as the survey tells in the file .noise.json beside the mesh; where there is none 0.015 m, usual for RTK in the open (common practice, no source). The log says which was taken.</source>
+      <translation>Écart-type d'une altitude levée, dérive comprise. Vide : comme le levé l'indique dans le fichier .noise.json à côté du maillage ; s'il n'y en a pas, 0.015 m, usuel en RTK en terrain dégagé (pratique courante, sans source). Le journal dit quelle valeur a été prise.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
@@ -15600,19 +16119,9 @@
       <translation>Écart-type de la pente longitudinale (%)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>Standard deviation of the height of one point of the existing surface, as repeated points or check points tell it. Left empty, it and the drift are what the survey itself measured, if the file .noise.json that “Report of the survey” writes is beside the mesh; else 0.015.</source>
-      <translation>Écart-type de l'altitude d'un point de la surface existante, tel que l'indiquent des points répétés ou des points de contrôle. Laissé vide, lui et la dérive sont ce que le levé lui-même a mesuré, si le fichier .noise.json qu'écrit « Rapport du levé » est à côté du maillage ; sinon 0.015.</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/verticalcurves.py" />
       <source>Standard deviation of the residuals, robust (m)</source>
       <translation>Écart-type des résidus, robuste (m)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/crosssections.py" />
-      <source>Standard deviation of the second surface (m)</source>
-      <translation>Écart-type de la seconde surface (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -15871,6 +16380,7 @@
       <translation>Sommets, points bas et cols avec altitude et proéminence, sur la surface telle que mesurée.</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/jobmap.py" />
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/drapelines.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
@@ -15987,6 +16497,11 @@
       <translation>Fichiers de levé (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log *.gpx *.kml *.kmz *.geojson *.json *.gpkg *.shp *.xlsx *.ods *.zip *.gz);;Tous les fichiers (*)</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/jobtask.py" />
+      <source>Survey job {name}</source>
+      <translation>Travail de levé {name}</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/exportlandxml.py" />
       <location filename="../plugin/processing/handoverfiles.py" />
       <source>Survey or control points.</source>
@@ -16002,6 +16517,7 @@
       <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/importpoints.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
+      <location filename="../plugin/processing/joblayers.py" />
       <source>Survey points</source>
       <translation>Points du levé</translation>
     </message>
@@ -16059,14 +16575,14 @@
       <translation>Tables (*.csv *.txt);;Tous les fichiers (*)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>Tell where the water runs</source>
       <translation>Indiquer où l'eau s'écoule</translation>
     </message>
     <message>
       <location filename="../plugin/gui/steps.py" />
-      <source>Test the accuracy</source>
-      <translation>Tester la précision</translation>
+      <source>Test accuracy and look for gaps</source>
+      <translation>Tester la précision et chercher les lacunes</translation>
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
@@ -16130,8 +16646,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <source>The difference in height between two neighbouring contours.</source>
-      <translation>La différence d'altitude entre deux courbes de niveau voisines.</translation>
+      <source>The difference in height between two neighbouring contours. Empty: 0.25 m, or half a foot where heights are in feet.</source>
+      <translation>La différence d'altitude entre deux courbes de niveau voisines. Vide : 0.25 m, ou un demi-pied si les altitudes sont en pieds.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/inspectsurface.py" />
@@ -16142,11 +16658,6 @@
       <location filename="../plugin/processing/buildsurface.py" />
       <source>The distance of the passes is measured from the triangles themselves; with 1.5, bays wider than three passes stay open. For surveys recorded while walking to and fro.</source>
       <translation>La distance des passages est mesurée sur les triangles eux-mêmes ; avec 1.5, les échancrures plus larges que trois passages restent ouvertes. Pour les levés enregistrés en allers et retours.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/contours.py" />
-      <source>The doubt of the heights, such as 0.015 for a fixed RTK solution. In metres.</source>
-      <translation>L'incertitude des altitudes, par exemple 0.015 pour une solution RTK fixe. En mètres.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
@@ -16189,9 +16700,29 @@
       <translation>L'équidistance, l'erreur ou l'écartement, dans l'unité ci-dessous.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>The job in this folder goes on with its own choices: leave out {names}, or choose the survey file.</source>
+      <translation>Le travail de ce dossier continue avec ses propres choix : laissez de côté {names}, ou choisissez le fichier de levé.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>The last visit counts wherever it was walked</source>
+      <translation>La dernière campagne compte partout où elle a été parcourue</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>The last visit counts within these polygons</source>
+      <translation>La dernière campagne compte à l'intérieur de ces polygones</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>The layer of that name from “Build the surface”, with the columns kind and label.</source>
       <translation>La couche de ce nom issue de « Construire la surface », avec les colonnes kind et label.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>The layer {layer} has edits that are not saved: save or drop them first.</source>
+      <translation>La couche {layer} a des modifications non enregistrées : enregistrez-les ou abandonnez-les d'abord.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
@@ -16210,8 +16741,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <source>The levels of the contours are whole multiples in this unit.</source>
-      <translation>Les niveaux des courbes sont des multiples entiers dans cette unité.</translation>
+      <source>The levels of the contours are whole multiples in this unit. Empty: the unit of the heights of the CRS.</source>
+      <translation>Les niveaux des courbes sont des multiples entiers dans cette unité. Vide : l'unité des altitudes du SCR.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/slopemap.py" />
@@ -16259,8 +16790,12 @@
       <translation>La mémoire de cette machine ne suffit pas ; prenez moins de points à la fois.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/thinsurface.py" />
+      <source>The mesh file; its CRS is written beside it as .prj, the noise of its survey as .noise.json.</source>
+      <translation>Le fichier du maillage ; son SCR est écrit à côté en .prj, le bruit de son levé en .noise.json.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
       <source>The mesh file; its CRS is written beside it as .prj.</source>
       <translation>Le fichier du maillage ; son SCR est écrit à côté en .prj.</translation>
     </message>
@@ -16300,6 +16835,11 @@
       <translation>Le grand côté du papier à la verticale.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>The part of the noise that wanders within a minute or two, so that points recorded near each other share it: it hardly matters for a grade along a line, but tilts a crossfall and moves a volume. Empty: as the file .noise.json beside the mesh says; where there is none 0.007 m. 0 if every height has an error of its own.</source>
+      <translation>La part du bruit qui varie en une minute ou deux, si bien que les points enregistrés près les uns des autres la partagent : elle compte à peine pour une pente le long d'une ligne, mais incline une pente transversale et déplace un volume. Vide : comme l'indique le fichier .noise.json à côté du maillage ; s'il n'y en a pas, 0.007 m. 0 si chaque altitude a sa propre erreur.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>The place that keeps its coordinates. From ground to grid it has to be given.</source>
       <translation>L'endroit qui garde ses coordonnées. Du terrain à la projection, il doit être donné.</translation>
@@ -16326,8 +16866,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
-      <source>The points that the surface was built from. Their times tell which drift together, their field sigma_v takes the place of the standard deviation above. Without them each strip of 1 m along the line counts as a pass of its own, which is cautious.</source>
-      <translation>Les points à partir desquels la surface a été construite. Leurs heures indiquent lesquels dérivent ensemble, leur champ sigma_v remplace l'écart-type ci-dessus. Sans eux, chaque bande de 1 m le long de la ligne compte comme un passage à part, ce qui est prudent.</translation>
+      <source>The points that the surface was built from. Their times tell which drift together, their field sigma_v takes the place of the noise above. Without them the times are those that the file .noise.json beside the mesh holds; where it holds none each strip of 1 m along the line counts as a pass of its own, which is cautious.</source>
+      <translation>Les points à partir desquels la surface a été construite. Leurs heures indiquent lesquels dérivent ensemble, leur champ sigma_v remplace le bruit ci-dessus. Sans eux, les heures sont celles que contient le fichier .noise.json à côté du maillage ; s'il n'en contient pas, chaque bande de 1 m le long de la ligne compte comme un passage à part, ce qui est prudent.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
@@ -16370,14 +16910,14 @@
       <translation>Le mobile compense l'inclinaison</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>The same of the second surface (m)</source>
-      <translation>Idem pour la seconde surface (m)</translation>
+      <location filename="../plugin/processing/jobvisits.py" />
+      <source>The same inside the polygons alone; elsewhere the ground before it stays.</source>
+      <translation>La même chose, mais seulement dans les polygones ; ailleurs le terrain d'avant reste.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>The same of the second surface (m; 0: a design; empty: its survey's)</source>
-      <translation>Idem pour la seconde surface (m ; 0 : un projet ; vide : celui de son levé)</translation>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>The same of the second surface (m; 0: a design; empty: as its survey tells)</source>
+      <translation>Idem pour la seconde surface (m ; 0 : un projet ; vide : comme l'indique son levé)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -16438,11 +16978,6 @@
       <location filename="../plugin/processing/importpoints.py" />
       <source>The unit in the file. Empty: as its header says or its numbers show, else that of the CRS.</source>
       <translation>L'unité dans le fichier. Vide : comme le dit son en-tête ou le montrent ses nombres, sinon celle du SCR.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>The unit in the file. Empty: as its header says, else that of the CRS.</source>
-      <translation>L'unité dans le fichier. Vide : comme le dit son en-tête, sinon celle du SCR.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/ponds.py" />
@@ -16706,11 +17241,6 @@
       <translation>Les triangles dont le centre est à l'intérieur sont laissés de côté. Une colonne « edit » peut indiquer à la place remove_triangle (celui qui est dedans) ou add_triangle (reprendre celui que la limite, un trou ou le pourtour a écarté).</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
-      <source>Triangles with a longer edge are taken off the rim of the surface.</source>
-      <translation>Les triangles ayant un côté plus long sont retirés du pourtour de la surface.</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>Triangles with a longer edge count as ground that nobody walked.</source>
       <translation>Les triangles ayant un côté plus long comptent comme du terrain que personne n'a parcouru.</translation>
@@ -16777,7 +17307,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Unit of easting and northing</source>
       <translation>Unité des coordonnées est et nord</translation>
     </message>
@@ -16896,8 +17425,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
-      <source>Vertices kept: {kept}, dropped: {dropped}. Largest difference {largest:.4f} m at E {easting:.3f} N {northing:.3f} (m), root mean square {rms:.4f} m; asked for: {tolerance:g} m.</source>
-      <translation>Sommets conservés : {kept}, supprimés : {dropped}. Plus grande différence {largest:.4f} m à E {easting:.3f} N {northing:.3f} (m), moyenne quadratique {rms:.4f} m ; demandé : {tolerance:g} m.</translation>
+      <source>Vertices kept: {kept}, dropped: {dropped}. Largest difference {largest:.4f} m at E {easting:.3f} N {northing:.3f}, root mean square {rms:.4f} m; asked for: {tolerance:g} m.</source>
+      <translation>Sommets conservés : {kept}, supprimés : {dropped}. Plus grande différence {largest:.4f} m à E {easting:.3f} N {northing:.3f}, moyenne quadratique {rms:.4f} m ; demandé : {tolerance:g} m.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -17085,6 +17614,11 @@
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>What the data collector shows with the point.</source>
       <translation>Ce que le carnet de terrain affiche avec le point.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>What the fit does to heights</source>
+      <translation>Ce que l'ajustement fait des altitudes</translation>
     </message>
     <message>
       <location filename="../plugin/processing/groundgrid.py" />
@@ -17408,6 +17942,11 @@
       <translation>une équidistance</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>a design, as nothing tells otherwise</source>
+      <translation>un projet, car rien n'indique le contraire</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>a grid over its polygons</source>
       <translation>une grille sur ses polygones</translation>
@@ -17444,6 +17983,11 @@
       <translation>tel que trouvé</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>as given</source>
+      <translation>tel que donné</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>as in the file (with a geoid separation: orthometric)</source>
       <translation>comme dans le fichier (avec une ondulation du géoïde : orthométrique)</translation>
@@ -17457,6 +18001,11 @@
       <location filename="../plugin/processing/importoptions.py" />
       <source>as the file says</source>
       <translation>comme l'indique le fichier</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>as {file} tells</source>
+      <translation>comme l'indique {file}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/correctbase.py" />
@@ -17474,7 +18023,7 @@
       <translation>équilibre,déblai,remblai,niveau,terrassement,plateforme,bande,profil en long,excédent,contraction,mouvement des terres</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/reportquestions.py" />
       <source>balance: the height where cut makes up for fill.</source>
       <translation>équilibre : l'altitude où le déblai compense le remblai.</translation>
     </message>
@@ -17581,13 +18130,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>cut over {low} m</source>
-      <translation>déblai de plus de {low} m</translation>
+      <source>cut over {low} {unit}</source>
+      <translation>déblai de plus de {low} {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>cut {low} to {high} m</source>
-      <translation>déblai de {low} à {high} m</translation>
+      <source>cut {low} to {high} {unit}</source>
+      <translation>déblai {low} à {high} {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/gui/roletable.py" />
@@ -17691,23 +18240,18 @@
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>fill over {low} m</source>
-      <translation>remblai de plus de {low} m</translation>
+      <source>fill over {low} {unit}</source>
+      <translation>remblai de plus de {low} {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>fill {low} to {high} m</source>
-      <translation>remblai de {low} à {high} m</translation>
+      <source>fill {low} to {high} {unit}</source>
+      <translation>remblai {low} à {high} {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/tiltoption.py" />
       <source>find out from the heights</source>
       <translation>déterminer d'après les altitudes</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/steprow.py" />
-      <source>first: {steps}</source>
-      <translation>d'abord : {steps}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -17726,6 +18270,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/jobchoices.py" />
       <source>four parameters in plan, heights by themselves</source>
       <translation>quatre paramètres en plan, altitudes à part</translation>
     </message>
@@ -17911,6 +18456,11 @@
       <translation>non</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/jobchoices.py" />
+      <source>no fit: shifted as a whole (base corrected later)</source>
+      <translation>pas d'ajustement : décalé en bloc (base corrigée plus tard)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/algorithm.py" />
       <source>no further details</source>
       <translation>pas d'autres détails</translation>
@@ -17944,11 +18494,6 @@
     </message>
     <message>
       <location filename="../plugin/gui/steprow.py" />
-      <source>not part of this job</source>
-      <translation>ne fait pas partie de ce travail</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/steprow.py" />
       <source>nothing yet</source>
       <translation>rien encore</translation>
     </message>
@@ -17979,8 +18524,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
-      <source>over {low} m deep</source>
-      <translation>plus de {low} m de profondeur</translation>
+      <source>over {low} {unit} deep</source>
+      <translation>plus de {low} {unit} de profondeur</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -18095,6 +18640,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/jobchoices.py" />
       <source>seven parameters in space</source>
       <translation>sept paramètres dans l'espace</translation>
     </message>
@@ -18122,6 +18668,16 @@
       <location filename="../plugin/gui/roletable.py" />
       <source>sigma in plan</source>
       <translation>sigma en plan</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>sigma to the east</source>
+      <translation>sigma vers l'est</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>sigma to the north</source>
+      <translation>sigma vers le nord</translation>
     </message>
     <message>
       <location filename="../plugin/processing/slopemap.py" />
@@ -18208,6 +18764,11 @@
       <location filename="../plugin/processing/volumetoplane.py" />
       <source>the plane through three points</source>
       <translation>le plan passant par trois points</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>the usual value, as nothing tells</source>
+      <translation>la valeur usuelle, car rien ne l'indique</translation>
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
@@ -18351,8 +18912,8 @@
     </message>
     <message>
       <location filename="../plugin/gui/desk.py" />
-      <source>{count} remarks, the first: {first}</source>
-      <translation>{count} remarques, la première : {first}</translation>
+      <source>{count} remarks, the worst first; all are in the report: {first}</source>
+      <translation>{count} remarques, la plus grave d'abord ; toutes sont dans le rapport : {first}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -18400,7 +18961,7 @@
       <translation>{file} : le raster ne peut pas être écrit ({reason}) ; choisissez un autre fichier.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>{file}: there is no such file.</source>
       <translation>{file} : ce fichier n'existe pas.</translation>
     </message>
@@ -18435,11 +18996,6 @@
       <location filename="../plugin/processing/setout.py" />
       <source>{layer}: a grid is laid over polygons; choose a layer of them.</source>
       <translation>{layer} : une grille se pose sur des polygones ; choisissez une couche de polygones.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/drawnsource.py" />
-      <source>{layer}: all heights are 0. If the lines were drawn without heights, switch their use off.</source>
-      <translation>{layer} : toutes les altitudes valent 0. Si les lignes ont été dessinées sans altitudes, désactivez leur utilisation.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/controlsource.py" />
@@ -18513,6 +19069,11 @@
       <translation>{layer} : son SCR est {crs}, celui de la surface {other} ; reprojetez d'abord la couche.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/exchangeinput.py" />
+      <source>{layer}: lines of another kind left out: {count}</source>
+      <translation>{layer} : lignes d'une autre nature laissées de côté : {count}</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/pointlayer.py" />
       <source>{layer}: no point has a height; give points with Z values or choose the height field.</source>
       <translation>{layer} : aucun point n'a d'altitude ; donnez des points avec des valeurs Z ou choisissez le champ de l'altitude.</translation>
@@ -18574,8 +19135,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
-      <source>{low} to {high} m deep</source>
-      <translation>{low} à {high} m de profondeur</translation>
+      <source>{low} to {high} {unit} deep</source>
+      <translation>{low} à {high} {unit} de profondeur</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -18616,6 +19177,16 @@
       <location filename="../plugin/gui/desk.py" />
       <source>{step} …</source>
       <translation>{step} …</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>{surface}: heights are {datum}.</source>
+      <translation>{surface} : les altitudes sont {datum}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfacenoise.py" />
+      <source>{surface}: noise of a height {total:.4f} {unit} ({source}), of it drift {drift:.4f} {unit} ({other}).</source>
+      <translation>{surface} : bruit d'une altitude {total:.4f} {unit} ({source}), dont dérive {drift:.4f} {unit} ({other}).</translation>
     </message>
     <message>
       <location filename="../plugin/processing/parameters.py" />
@@ -18663,9 +19234,9 @@
       <translation>– (conservé à côté)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/setoutoptions.py" />
-      <source>“Check the survey” finds it; 15 mm is usual for RTK (common practice, no source).</source>
-      <translation>« Contrôler le levé » le détermine ; 15 mm est usuel en RTK (pratique courante, sans source).</translation>
+      <location filename="../plugin/processing/reportquestions.py" />
+      <source>“{name}” counts for nothing without “{other}”: give that too.</source>
+      <translation>« {name} » ne compte pas sans « {other} » : donnez cela aussi.</translation>
     </message>
   </context>
 </TS>

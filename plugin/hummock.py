@@ -32,6 +32,7 @@ class HummockPlugin:
         self.menu: Optional[QMenu] = None
         self.desk_action: Optional[QAction] = None
         self.desk: Any = None
+        self.edits: Any = None
         self.translator = load_translation()
 
     def initProcessing(self) -> None:
@@ -50,9 +51,22 @@ class HummockPlugin:
         self.iface.addToolBarIcon(self.desk_action)
         self.menu = self._make_menu(provider)
         self.iface.pluginMenu().addMenu(self.menu)
+        self.listen()
+
+    def listen(self) -> None:
+        """Decisions taken in the layers of a job are kept, whether the panel is open or not."""
+        from .gui.jobedits import JobEdits
+
+        self.edits = JobEdits(
+            lambda folder: None if self.desk is None else self.desk.job_changed(folder),
+            lambda layer: None if self.desk is None else self.desk.layer_edited(layer),
+        )
 
     def unload(self) -> None:
         """Called when the plugin is switched off: leaves nothing behind."""
+        if self.edits is not None:
+            self.edits.stop()
+            self.edits = None
         if self.desk is not None:
             self.desk.stop_listening()
             self.iface.removeDockWidget(self.desk)

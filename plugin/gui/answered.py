@@ -26,6 +26,7 @@ _PARAMETERS: Dict[str, Tuple[str, Callable[[str], Any]]] = {
     "--layer": ("FILE_LAYER", str),
     "--no-value": ("NO_VALUE", str),
     "--pole-height": ("POLE_HEIGHT", lambda value: float(value.replace(",", "."))),
+    "--source-crs": ("SOURCE_CRS", str),
     "--unit": ("UNIT", _UNIT_WORDS.index),
     "--units-from": ("UNITS_FROM", ["", *UNITS_FROM].index),
 }

@@ -1,323 +1,368 @@
-"""The desk: a dock that leads through a job, shows how each step stands, and runs it again after an edit."""
+"""The desk: a dock that leads through a job, shows how each step stands, and does again what an edit made out of date.
+
+What the job is stands in the file of its folder; the project only remembers the folder, the plan and added tools.
+"""
 
 from __future__ import annotations
 
+from contextlib import suppress
+from dataclasses import replace
 from pathlib import Path
-from typing import Any, Dict, List, Optional
+from typing import Any, Dict, List, Optional, Tuple
 
 from qgis.core import (
     QgsApplication,
-    QgsCoordinateReferenceSystem,
-    QgsMapLayer,
-    QgsProcessingFeedback,
     QgsProject,
     QgsVectorLayer,
 )
-from qgis.gui import QgsDockWidget
-from qgis.PyQt.QtCore import QCoreApplication, QUrl
+from qgis.PyQt.QtCore import QCoreApplication, QEvent, QUrl
 from qgis.PyQt.QtGui import QDesktopServices
-from qgis.PyQt.QtWidgets import (
-    QApplication,
-    QComboBox,
-    QGridLayout,
-    QHBoxLayout,
-    QLabel,
-    QProgressBar,
-    QPushButton,
-    QScrollArea,
-    QSizePolicy,
-    QVBoxLayout,
-    QWidget,
-)
+from qgis.PyQt.QtWidgets import QApplication
 
-from .deskform import DeskForm
-from .jobbook import JobBook, Step
-from .running import StepFailed, run_step
+from ..core.job.job_file import JobRecord, has_job, read_job, save_choices
+from ..core.messages import Message, SurveyError
+from ..processing.algorithm import tell
+from ..processing.drawnfiles import write_anew
+from ..processing.localnumbers import units_of
+from ..processing.surveyreport import language_code, report_pages
+from .addedtools import AddedTools
+from .choicesdialog import ask, has_choices
+from .deskjob import DECISIONS_OF_DESK, form_of, settings_of
+from .deskstates import stamp_of, states_of
+from .deskwidgets import DeskWidgets
+from .jobedits import take_up_all
+from .jobmap import show_job, unsaved_layer
+from .jobtask import JobTask
+from .running import DeskFeedback, StepFailed, run_tool
 from .steprow import StepRow
-from .steps import INPUTS, STEPS, addable, added_step, added_steps, new_book
+from .steps import PLAN, added_tools, new_book
+from .toolbook import State
 
 translate = QCoreApplication.translate
 
 SCOPE, ENTRY = "Hummock", "job"
 
 
-class DeskFeedback(QgsProcessingFeedback):
-    """Shows progress on the desk and keeps its window alive meanwhile."""
-
-    def __init__(self, bar: QProgressBar) -> None:
-        super().__init__(False)
-        self.bar = bar
-        self.warnings: List[str] = []
-        self.progressChanged.connect(self._show)
-
-    def _show(self, progress: float) -> None:
-        self.bar.setValue(int(progress))
-        QApplication.processEvents()
-
-    def pushWarning(self, warning: str) -> None:
-        self.warnings.append(warning)
-        super().pushWarning(warning)
-
-
-class DeskDock(QgsDockWidget):
+class DeskDock(AddedTools, DeskWidgets):
     """The panel “Survey desk”."""
 
     def __init__(self, iface: Any) -> None:
         super().__init__(translate("hummock", "Survey desk"), iface.mainWindow())
         self.setObjectName("HummockDesk")
         self.iface = iface
-        self.book = new_book()
+        self.book = new_book(stamp=self._stamp)
+        self.record: Optional[JobRecord] = None
+        self.task: Optional[JobTask] = None
         self.feedback: Optional[DeskFeedback] = None
+        self.failure = self.hint = ""
+        self.remarks: List[str] = []
+        self.of_run: Tuple[Message, ...] = ()  # of the stages, before the report is written
         self.rows: Dict[str, StepRow] = {}
         self._build()
-        self._listen()
-        self.read_project()
-
-    # Widgets
-
-    def _build(self) -> None:
-        inside = QWidget()
-        column = QVBoxLayout(inside)
-        self.form = DeskForm()
-        self.form.changed.connect(self._changed)
-        column.addWidget(self.form)
-        self.run_all = QPushButton(translate("hummock", "Run everything"))
-        self.run_all.setObjectName("run_all")
-        self.run_all.clicked.connect(self.run_everything)
-        column.addWidget(self.run_all)
-        self.grid = QGridLayout()
-        self.grid.setColumnStretch(1, 1)
-        column.addLayout(self.grid)
-        column.addLayout(self._make_more())
-        line = QHBoxLayout()
-        self.bar = QProgressBar()
-        self.cancel = QPushButton(translate("hummock", "Cancel"))
-        self.cancel.clicked.connect(self.stop)
-        line.addWidget(self.bar, 1)
-        line.addWidget(self.cancel)
-        column.addLayout(line)
-        self.said = QLabel()
-        self.said.setWordWrap(True)
-        column.addWidget(self.said)
-        column.addStretch(1)
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setWidget(inside)
-        self.setWidget(scroll)
-        self._busy(False)
-
-    def _make_more(self) -> QHBoxLayout:
-        """Any other algorithm on the surface can become a step of the job."""
-        line = QHBoxLayout()
-        self.more = QComboBox()
-        self.more.setObjectName("more")
-        self.more.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
-        for algorithm in addable():
-            self.more.addItem(algorithm.icon(), f"{algorithm.group()}: {algorithm.displayName()}", algorithm.name())
-        self.add = QPushButton(translate("hummock", "Add…"))
-        self.add.setObjectName("add")
-        self.add.setToolTip(translate("hummock", "Opens its dialog; what you run there becomes a step of the job."))
-        self.add.clicked.connect(self.add_step)
-        line.addWidget(self.more, 1)
-        line.addWidget(self.add)
-        return line
-
-    # The project
-
-    def _listen(self) -> None:
         project = QgsProject.instance()
         project.readProject.connect(self.read_project)
         project.cleared.connect(self.forget)
-        project.layersAdded.connect(self._watch)
-        self._watch(list(project.mapLayers().values()))
+        self.read_project()
 
     def stop_listening(self) -> None:
         """Before the panel goes."""
+        self.stop()
         project = QgsProject.instance()
         project.readProject.disconnect(self.read_project)
         project.cleared.disconnect(self.forget)
-        project.layersAdded.disconnect(self._watch)
 
-    def _watch(self, layers: List[QgsMapLayer]) -> None:
-        """An edit of a layer makes what is made from it out of date."""
-        for layer in layers:
-            if isinstance(layer, QgsVectorLayer):
-                layer.afterCommitChanges.connect(self._edited)
+    # The project
 
-    def _edited(self) -> None:
-        layer = self.sender()
-        if layer is not None and self.book.record_edit(layer.source()) is not None:
-            self._keep()
-            self.show_states()
+    @property
+    def busy(self) -> bool:
+        """Whether something is at work."""
+        return self.task is not None or self.feedback is not None
+
+    @property
+    def folder(self) -> Path:
+        return Path(self.book.settings["folder"] or ".")
 
     def read_project(self, *_: Any) -> None:
         """Take up the job that the project remembers."""
         project = QgsProject.instance()
         text, _ = project.readEntry(SCOPE, ENTRY, "")
-        self.book = JobBook.from_text(STEPS, text, project.readPath, added_steps) if text else new_book()
-        self._fill()
+        self.book = new_book(stamp=self._stamp)
+        self.book.take_text(text, project.readPath, added_tools)
+        self._take_up_folder()
 
     def forget(self) -> None:
-        """A new project has no job yet."""
-        self.book = new_book()
-        self._fill()
+        """A new project has no job yet; work for the former one stops."""
+        self.stop()
+        self.task = None
+        self.book, self.record, self.failure = new_book(stamp=self._stamp), None, ""
+        self.said.clear()
+        self._take_up_folder()
 
     def _keep(self) -> None:
         project = QgsProject.instance()
         project.writeEntry(SCOPE, ENTRY, self.book.to_text(project.writePath))
 
-    def _fill(self) -> None:
-        """The settings of the job into the form."""
-        self.book.settings = {**new_book().settings, **self.book.settings}
-        self.form.fill(self.book.settings)
+    def _take_up_folder(self) -> None:
+        """The job that is in the folder, into the form."""
+        self.record = None
+        if self.book.settings["folder"] and has_job(self.folder):
+            try:
+                take_up_all(self.folder)
+                self.record = read_job(self.folder)
+            except SurveyError as error:
+                self.said.setText(tell(error.message))
+        self._fill_form()
         self.show_states()
+
+    def _fill_form(self) -> None:
+        self.form.fill({**form_of(self.record), **{name: self.book.settings[name] for name in DECISIONS_OF_DESK}})
+
+    def job_changed(self, folder: Path) -> None:
+        """A decision was written into the file of a job."""
+        if self.record is not None and folder == self.folder:
+            self.record = read_job(folder)
+            self.show_states()
+
+    def event(self, event: QEvent) -> bool:
+        """What was done to the job beside QGIS is shown when the user comes back to its window."""
+        if event.type() == QEvent.Type.WindowActivate:
+            self.look_again()
+        return bool(super().event(event))
+
+    def look_again(self) -> None:
+        """The job as it is in its folder now, perhaps changed beside QGIS."""
+        if self.busy or self.record is None:
+            return
+        before = self.record.settings
+        if has_job(self.folder):
+            try:
+                self.record = read_job(self.folder)
+            except SurveyError as error:
+                self.said.setText(tell(error.message))
+        if self.record.settings != before:
+            self._fill_form()
+        self.show_states()
+
+    def layer_edited(self, layer: QgsVectorLayer) -> None:
+        """Lines on the map were edited that may be those of the job."""
+        if self.record is not None and write_anew(self.record.settings, layer):
+            self.show_states()
 
     # What the user does
 
     def _changed(self) -> None:
-        self.book.settings.update(self.form.settings())
+        told = self.form.settings()
+        other = told["folder"] != self.book.settings["folder"]
+        self.book.settings.update({name: told[name] for name in DECISIONS_OF_DESK})
+        self.failure = ""
+        if other and told["folder"] and has_job(self.folder):
+            self._take_up_folder()
+        elif not self.lacking():
+            self._save()
         self._keep()
         self.show_states()
+
+    def _save(self) -> None:
+        """The form into the file of the job."""
+        try:
+            settings = settings_of(self.form.settings(), self.record, self.folder)
+            if self.record is None or settings != self.record.settings:
+                self.record = save_choices(settings, language_code())
+        except SurveyError as error:
+            self.said.setText(tell(error.message))
 
     def lacking(self) -> str:
         """What must be said before anything can be run; "" if nothing."""
-        told = self.book.settings
-        if not told["files"]:
-            return translate("hummock", "Choose the survey file.")
-        absent = [path for path in told["files"] if not Path(path).is_file()]
-        if absent:
-            return translate("hummock", "{file}: there is no such file.").format(file=absent[0])
-        if not QgsCoordinateReferenceSystem(told["crs"]).isValid():
-            return translate("hummock", "Say the CRS of the survey, such as EPSG:25832.")
-        return "" if told["folder"] else translate("hummock", "Choose a folder for the products.")
+        return self.form.lacking()
 
     def run_everything(self) -> None:
-        """All steps that are not done, in order, up to the first that fails."""
-        self._run(self.book.to_do())
-
-    def run_one(self, key: str) -> None:
-        self._run([key])
-
-    def _run(self, keys: List[str]) -> None:
-        self.feedback = DeskFeedback(self.bar)
-        self._busy(True)
+        """What is out of date, up to the first step that fails."""
+        layer = unsaved_layer(self.folder)
+        if layer:
+            text = translate("hummock", "The layer {layer} has edits that are not saved: save or drop them first.")
+            self.said.setText(text.format(layer=layer))
+            return
+        self.look_again()
+        self._save()
+        if self.record is None:
+            return
         try:
-            for key in keys:
-                self.said.setText(translate("hummock", "{step} …").format(step=self.rows[key].title))
-                QApplication.processEvents()
-                if self.feedback.isCanceled():
-                    raise StepFailed(translate("hummock", "Cancelled."))
-                run_step(self.book, key, self.feedback)
-                self._keep()
-                self.show_states()
+            take_up_all(self.folder)
+            write_anew(self.record.settings)
+        except SurveyError as error:
+            self._failed(tell(error.message))
+            return
+        self.record = read_job(self.folder)
+        self.failure, self.remarks = "", []
+        self._start(self._job_done)
+
+    def _start(self, done: Any, layers: bool = True) -> None:
+        self.task = JobTask(self.folder, language_code(), done, layers)
+        self.task.progressChanged.connect(lambda progress: self.bar.setValue(int(progress)))
+        self.task.told.connect(self.said.setText)
+        self._show_busy()
+        self.show_states()
+        QgsApplication.taskManager().addTask(self.task)
+
+    def _job_done(self, task: JobTask) -> None:
+        """The core's stages are done: their layers, then the plan and the tools, then the report with the plan."""
+        if task is not self.task:
+            return  # of a project that is closed
+        if not self._taken(task) or task.result is None:
+            return
+        show_job(QgsProject.instance(), self.folder, task.result, task.layers)
+        self.of_run = task.result.of_run
+        if not self._run_tools():
+            return
+        plan = Path(self.book.product(PLAN))
+        if plan.is_file() and self.record is not None:
+            self.record = save_choices(replace(self.record.settings, others=(plan,)))
+        self._start(self._report_done, layers=False)
+
+    def _report_done(self, task: JobTask) -> None:
+        if task is not self.task or not self._taken(task) or task.result is None:
+            return
+        with units_of(task.result.crs):
+            self.remarks = [tell(said) for said in (*self.of_run, *task.result.remarks)]
+        try:
+            report_pages(self.folder, self._new_feedback())
             self.said.setText(self._closing_words())
-        except StepFailed as error:
+        except Exception as error:
             self.said.setText(str(error))
-        finally:
-            self._busy(False)
-            self.feedback = None
+        self._rest()
+
+    def _taken(self, task: JobTask) -> bool:
+        """The job as it stands after a task; whether this went well."""
+        self.task = None
+        with suppress(SurveyError):
+            self.record = read_job(self.folder)
+        if task.failure:
+            self._failed(task.failure)
+        return not task.failure
+
+    def _run_tools(self) -> bool:
+        """The plan and the added tools that are out of date; whether all went well."""
+        self._from_job()
+        feedback = self._new_feedback()
+        for key in self.book.to_do():
+            self.said.setText(translate("hummock", "{step} …").format(step=self.rows[key].title))
+            QApplication.processEvents()
+            try:
+                if feedback.isCanceled():
+                    raise StepFailed(translate("hummock", "Cancelled."))
+                run_tool(self.book, key, feedback)
+            except StepFailed as error:
+                self._failed(str(error), of_job=False)
+                return False
             self._keep()
-            self.show_states()
+        self.feedback = None
+        return True
+
+    def _new_feedback(self) -> DeskFeedback:
+        self.feedback = DeskFeedback(self.bar)
+        self._show_busy()
+        return self.feedback
+
+    def _failed(self, text: str, of_job: bool = True) -> None:
+        self.failure = text if of_job else ""
+        self.said.setText(text)
+        self._rest()
+
+    def _rest(self) -> None:
+        self.feedback = None
+        self._keep()
+        self._show_busy()
+        self.show_states()
 
     def _closing_words(self) -> str:
-        count = len(self.feedback.warnings) if self.feedback else 0
-        done = translate("hummock", "Done.")
+        done, count = translate("hummock", "Done."), len(self.remarks)
         if not count:
             return done
-        more = translate("hummock", "{count} remarks, the first: {first}")
-        return f"{done} " + more.format(count=count, first=self.feedback.warnings[0])  # type: ignore[union-attr]
+        more = translate("hummock", "{count} remarks, the worst first; all are in the report: {first}")
+        return f"{done} " + more.format(count=count, first=" ".join(self.remarks[:3]))
 
     def stop(self) -> None:
+        """Cancel what is at work."""
+        if self.task is not None:
+            self.task.cancel()
         if self.feedback is not None:
             self.feedback.cancel()
 
+    def has_options(self, key: str) -> bool:
+        """Whether a step has choices to be made in a dialog."""
+        return key in self.book.tools or has_choices(key)
+
     def open_options(self, key: str) -> None:
-        """The algorithm's own dialog, filled with what the desk would run; its choices are remembered."""
-        self._open_dialog(self.book.steps[key], self.book.parameters(key))
-
-    def add_step(self) -> None:
-        """The dialog of the algorithm chosen; it becomes a step once it has been run."""
-        name = self.more.currentData()
-        if name:
-            step = added_step(self._new_step(name))
-            self._open_dialog(step, step.parameters(self.book))
-
-    def _new_step(self, name: str) -> Dict[str, Any]:
-        """What the job would remember of a step with this algorithm."""
-        number = 1 + max([told["number"] for told in self.book.settings["added"]], default=0)
-        algorithm = QgsApplication.processingRegistry().algorithmById(f"hummock:{name}")
-        names = [one.name() for one in algorithm.parameterDefinitions()]
-        outputs = {
-            one.name(): f"{name}_{number}_{one.name().lower()}.{one.defaultFileExtension()}"
-            for one in algorithm.destinationParameterDefinitions()
-            if one.createByDefault()
-        }
-        inputs = [one for one in INPUTS if one in names and one not in outputs]
-        return {"key": f"{name} {number}", "number": number, "algorithm": name, "inputs": inputs, "outputs": outputs}
-
-    def _open_dialog(self, step: Step, parameters: Dict[str, Any]) -> None:
-        import processing
-
-        dialog = processing.createAlgorithmDialog(f"hummock:{step.algorithm}", parameters)
-        if dialog is not None:
-            dialog.algorithmFinished.connect(lambda good, results: self._from_dialog(step, dialog, good, results))
-            dialog.show()
-
-    def take_away(self, key: str) -> None:
-        """A step that was added leaves the job; what it made stays."""
-        self.book.remove(key)
-        self.book.settings["added"] = [told for told in self.book.settings["added"] if told["key"] != key]
-        self._keep()
-        self.show_states()
-
-    def _from_dialog(self, step: Step, dialog: Any, good: bool, results: Dict[str, Any]) -> None:
-        """What was run in the dialog counts as the step's run; one that is new joins the job."""
-        if not good or not results:
+        """The choices of a step of the job; of a tool the algorithm's own dialog."""
+        if key in self.book.tools:
+            self._open_dialog(self.book.tools[key], self.book.parameters(key))
             return
-        if step.key not in self.book.steps:
-            self.book.add(step)
-            self.book.settings["added"].append(self._new_step(step.algorithm))
-        read = getattr(dialog, "createProcessingParameters", None) or dialog.getParameterValues
-        plain = step.parameters(self.book)
-        options = {
-            name: value
-            for name, value in dict(read()).items()
-            if value != plain.get(name) and isinstance(value, (str, int, float, bool, list))
-        }
-        self.book.record(step.key, options, results)
-        self._keep()
+        self._save()
+        if self.record is None:
+            return
+        taken, settings = ask(key, self.rows[key].title, self.record.settings, self)
+        if taken:
+            self.choose(settings)
+
+    def choose(self, settings: Any) -> None:
+        """Write other choices into the file of the job."""
+        self.failure = ""
+        self.record = save_choices(settings)
+        self._fill_form()
         self.show_states()
 
     def open_product(self, key: str) -> None:
-        results = self.book.entries[key].results
-        path = results.get("PDF") or results.get("HTML") or self.book.product(key)
+        path = self.folder / "report.pdf" if key == "report" else Path(self.book.product(key))
+        path = path if path.is_file() else self.folder / "report.html"
         QDesktopServices.openUrl(QUrl.fromLocalFile(str(path)))
 
     # What is shown
 
-    def show_states(self) -> None:
-        lacking = self.lacking()
-        self._match_rows()
-        for row in self.rows.values():
-            row.show(lacking)
-        to_do = self.book.to_do()
-        again = any(self.book.entries[key].run for key in self.book.steps)
-        text = translate("hummock", "Run what is out of date") if again else translate("hummock", "Run everything")
-        self.run_all.setText(text)
-        self.run_all.setEnabled(not lacking and bool(to_do) and self.feedback is None)
-        self.run_all.setToolTip(lacking)
+    def states(self) -> Dict[str, State]:
+        """How each step stands, in the order of the desk."""
+        self._from_job()
+        return states_of(self.record, self.folder, self.book, self.failure)
 
-    def _match_rows(self) -> None:
-        """A row for each step of the job."""
-        for key in [key for key in self.rows if key not in self.book.steps]:
+    def show_states(self) -> None:
+        lacking, states = self.lacking(), self.states()
+        kept = [key for key in states if key in self.rows]
+        in_order = kept == list(states)[: len(kept)]
+        for key in [key for key in self.rows if not in_order or key not in states]:
             self.rows.pop(key).take_away()
-        for key in self.book.steps:
+        for key, state in states.items():
             if key not in self.rows:
                 self.rows[key] = StepRow(self, key, self.grid, self.grid.rowCount())
+            failure = self.failure if state is State.FAILED else ""
+            if key in self.book.tools:
+                failure = self.book.entries[key].failure
+            self.rows[key].show(state, failure, not lacking)
+        again = any(state is not State.EMPTY for state in states.values())
+        self._show_what_to_do(lacking)
+        text = translate("hummock", "Run what is out of date") if again else translate("hummock", "Run everything")
+        self.run_all.setText(text)
+        open_ones = any(state is not State.DONE for state in states.values())
+        self.run_all.setEnabled(not lacking and open_ones and not self.busy)
+        self.run_all.setToolTip(lacking)
 
-    def _busy(self, busy: bool) -> None:
+    def _show_what_to_do(self, lacking: str) -> None:
+        """In a first view what is to be done next, where nothing else is said."""
+        if self.said.text() in ("", self.hint):
+            self.hint = lacking if self.record is None else ""
+            self.said.setText(self.hint)
+
+    def _show_busy(self) -> None:
+        busy = self.busy
         self.bar.setVisible(busy)
         self.cancel.setVisible(busy)
-        self.bar.setValue(0)
-        for widget in (self.run_all, self.add, *(row.run for row in self.rows.values())):
-            widget.setEnabled(not busy)
+        self.form.setEnabled(not busy)
+        self.add.setEnabled(not busy)
+        if not busy:
+            self.bar.setValue(0)
+
+    def _from_job(self) -> None:
+        """What the plan takes from the choices of the job."""
+        told = form_of(self.record)
+        self.book.settings.update({name: told[name] for name in ("interval", "unit", "checks_file")})
+
+    def _stamp(self, path: str) -> str:
+        return stamp_of(self.record, self.folder, path)

@@ -126,7 +126,7 @@ class SurveyPreview:
     def outcome(self, choices: Choices) -> Outcome:
         """What would come in with ``choices``."""
         try:
-            return Outcome(take_in(self.heads, self._chosen(choices)), None)
+            return Outcome(take_in(self.heads, self.chosen(choices)), None)
         except SurveyError as error:
             return Outcome(None, error)
 
@@ -137,10 +137,11 @@ class SurveyPreview:
         key = f"{choices} {answer.typed}"
         if key not in self._places:
             look = partial(where_it_lies, self.heads[0])
-            self._places[key] = answer_place(look, self._chosen(choices), answer)
+            self._places[key] = answer_place(look, self.chosen(choices), answer)
         return self._places[key]
 
-    def _chosen(self, choices: Choices) -> IntakeOptions:
+    def chosen(self, choices: Choices) -> IntakeOptions:
+        """How the files are read with ``choices``."""
         columns = parse_columns(choices.columns) if choices.roles else self.options.columns
         options = replace(
             self.options, columns=columns, unit=choices.unit, height_unit=choices.height_unit, correct=choices.correct,

@@ -12,8 +12,10 @@ from qgis.PyQt.QtCore import QCoreApplication
 from qgis.PyQt.QtWidgets import QInputDialog
 
 from ..core.georeference.area import AreaCheck, suggestion_names
-from ..core.georeference.area_causes import DEGREES, SWAPPED, Cause, Suggestion
+from ..core.georeference.area_causes import Cause, Suggestion
+from ..core.georeference.causes_said import DEGREES, SWAPPED
 from ..core.georeference.correction import AS_READ, ask_where, suggested_place
+from ..core.georeference.crs_said import ask_which_crs
 from ..core.georeference.intake import Intake
 from ..core.georeference.intake_area import READ_SWAPPED
 from ..core.georeference.operations import BALLPARK, BALLPARK_LACKING, MISSING_GRID
@@ -58,6 +60,7 @@ class PreviewQuestions:
             self.notes.note(self.preview.plain(tell(outcome.error.message)), bad=True)
             self._acceptance(outcome.error)
         if outcome.intake is not None:
+            self._systems(outcome.intake)
             self._areas(outcome.intake)
 
     # What the file leaves open
@@ -145,6 +148,14 @@ class PreviewQuestions:
         return "; ".join([*said, *(tell(reason) for reason in answer.reasons[:2])])
 
     # Where the points land
+
+    def _systems(self, came: Intake) -> None:
+        """What a file says of its CRS against the one chosen."""
+        options = self.preview.chosen(self.dialog.choices())
+        for file in came.files:
+            asked = ask_which_crs(file, options) if file.own_crs is None else None
+            for one in () if asked is None else asked.questions:
+                self._question(one, unanswered=True)
 
     def _areas(self, came: Intake) -> None:
         """The warning of the area of use, with a button for each cause that can be mended."""

@@ -27,6 +27,8 @@ def role_label(role: str) -> str:
         "code": translate("hummock", "code"),
         "sigma_h": translate("hummock", "sigma in plan"),
         "sigma_v": translate("hummock", "sigma in height"),
+        "sigma_e": translate("hummock", "sigma to the east"),
+        "sigma_n": translate("hummock", "sigma to the north"),
         "fix": translate("hummock", "fix"),
         "satellites": translate("hummock", "satellites"),
         "pdop": translate("hummock", "PDOP"),

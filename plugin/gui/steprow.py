@@ -5,31 +5,33 @@ from __future__ import annotations
 from typing import Any, Callable
 
 from qgis.PyQt.QtCore import QCoreApplication
-from qgis.PyQt.QtWidgets import QGridLayout, QLabel, QToolButton
+from qgis.PyQt.QtWidgets import QGridLayout, QLabel, QSizePolicy, QToolButton
 
 from ..core.messages import QT_TRANSLATE_NOOP
-from .jobbook import State
 from .steps import algorithm_name, step_name
+from .toolbook import State
 
 translate = QCoreApplication.translate
 
 
 class StepRow:
-    """How a step stands, its name, and what can be done with it."""
+    """How a step stands, its name, and what can be done with it. ``desk`` does it."""
 
     def __init__(self, desk: Any, key: str, grid: QGridLayout, row: int) -> None:
         self.desk = desk
         self.key = key
         self.mark = QLabel()
-        self.title = step_name(key) or algorithm_name(desk.book.steps[key].algorithm)
+        self.title = step_name(key) or algorithm_name(desk.book.tools[key].algorithm)
         self.name = QLabel(self.title)
-        self.run = _button(translate("hummock", "Run"), f"run_{key}", lambda: desk.run_one(key))
+        self.name.setWordWrap(True)
+        self.name.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self.options = _button(translate("hummock", "Options…"), f"options_{key}", lambda: desk.open_options(key))
+        self.options.setVisible(desk.has_options(key))
         self.open = _button(translate("hummock", "Open"), f"open_{key}", lambda: desk.open_product(key))
         self.open.setVisible(key in ("plan", "report"))
         self.gone = _button(translate("hummock", "Remove"), f"remove_{key}", lambda: desk.take_away(key))
         self.gone.setVisible(not step_name(key))
-        self.widgets = (self.mark, self.name, self.run, self.options, self.open if step_name(key) else self.gone)
+        self.widgets = (self.mark, self.name, self.options, self.open if step_name(key) else self.gone)
         for place, widget in enumerate(self.widgets):
             grid.addWidget(widget, row, place)
 
@@ -38,26 +40,18 @@ class StepRow:
             widget.setParent(None)
             widget.deleteLater()
 
-    def show(self, lacking: str) -> None:
-        book = self.desk.book
-        wanted = book.steps[self.key].wanted(book)
-        state, missing = book.state(self.key), book.missing(self.key)
+    def show(self, state: State, failure: str, ready: bool) -> None:
+        """``failure``: why it failed, "" if it did not; ``ready``: whether the job is described."""
         sign, text = _STATES[state]
-        self.mark.setText(sign if wanted else "–")
-        said = translate("hummock", text) if wanted else translate("hummock", "not part of this job")
-        if state is State.FAILED:
-            said = book.entries[self.key].failure
+        said = failure or translate("hummock", text)
+        self.mark.setText(sign)
         self.mark.setToolTip(said)
         self.name.setToolTip(said)
-        self.name.setText(f"{self.title}: {said}" if wanted and state is not State.FAILED else self.title)
-        ready = wanted and not lacking and not missing and self.desk.feedback is None
-        self.run.setEnabled(ready)
-        self.options.setEnabled(ready)
+        self.name.setText(f"{self.title}: {translate('hummock', text)}")
+        idle = not self.desk.busy
+        self.options.setEnabled(ready and idle)
+        self.gone.setEnabled(idle)
         self.open.setEnabled(state in (State.DONE, State.STALE))
-        waiting = translate("hummock", "first: {steps}").format(
-            steps=", ".join(self.desk.rows[one].title for one in missing)
-        )
-        self.run.setToolTip(lacking or (waiting if missing else ""))
 
 
 #: A sign that does not need its colour, and words.

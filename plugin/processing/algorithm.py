@@ -22,7 +22,8 @@ from qgis.PyQt.QtGui import QIcon
 
 from ..core.messages import Message, SurveyError
 from ..core.progress import Cancelled, Progress
-from .localnumbers import local_number
+from .localnumbers import local_number, undo_units, units_told, use_units
+from .threads import beside_main_thread
 from .versions import ADVANCED, INFO
 from .wholefiles import WholeFiles
 
@@ -109,9 +110,10 @@ class HummockAlgorithm(QgsProcessingAlgorithm):
     ) -> Dict[str, Any]:
         """Runs :meth:`work`; every failure becomes one line, a cancelled run ends without results and files."""
         self._files = WholeFiles(context)
-        done = False
+        done, units = False, use_units(None)
         try:
-            results = self.work(parameters, context, feedback)
+            with beside_main_thread():
+                results = self.work(parameters, context, feedback)
             self._files.keep()
             done = True
             return results
@@ -130,6 +132,7 @@ class HummockAlgorithm(QgsProcessingAlgorithm):
             QgsMessageLog.logMessage(traceback.format_exc(), "Hummock", INFO, False)
             raise QgsProcessingException(unexpected(error)) from None
         finally:
+            undo_units(units)
             if not done:
                 self._files.drop()
 
@@ -181,12 +184,12 @@ def say(message: Message) -> str:
 
     For files and results; :func:`tell` is for the screen.
     """
-    return _with_labels(message.say(translate_core))
+    return _with_labels(message.say(translate_core, units=units_told()))
 
 
 def tell(message: Message) -> str:
     """As :func:`say`, but numbers as the user's locale has them."""
-    return _with_labels(message.say(translate_core, local_number))
+    return _with_labels(message.say(translate_core, local_number, units_told()))
 
 
 def _with_labels(text: str) -> str:

@@ -98,7 +98,7 @@ class BalanceHeight(SurfaceAlgorithm):
         progress = progress_of(feedback)
         progress(0.0, "surface")
         tin = self.read_surface(parameters, context)
-        options = study_options(self, parameters, context)
+        options = study_options(self, tin, parameters, context, feedback)
         of_pads = optional_source(self, parameters, "PADS", context) is not None
         if of_pads == (optional_source(self, parameters, "LINE", context) is not None):
             raise QgsProcessingException(translate("hummock", "Give pads or a centreline, one of both."))

@@ -16,12 +16,13 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.earthwork.basin import Basin, examine_basin
+from ..core.georeference.crs import plan_unit
 from ..core.progress import part
 from ..core.units import heights_to_crs_units, metres_per_unit, to_crs_units
 from .algorithm import page_language, progress_of, report
 from .certainty import add_certainty, first_certainty
 from .depthstyles import dress_depths, dress_places
-from .localnumbers import shown
+from .localnumbers import shown_of_water
 from .parameters import number, qgis_crs
 from .sinks import add_feature, fields_of
 from .surfaceinput import SurfaceAlgorithm
@@ -120,13 +121,13 @@ class BasinStorage(SurfaceAlgorithm):
             point = self.parameterAsPoint(parameters, "PLACE", context, qgis_crs(tin.crs))
             place = np.array([point.x(), point.y()]) * metres_per_unit(tin.crs)
         steps = self.parameterAsInt(parameters, "STEPS", context)
-        basin = examine_basin(tin, place, steps, first_certainty(self, parameters, context))
+        basin = examine_basin(tin, place, steps, first_certainty(self, tin, parameters, context, feedback))
         part(progress, 0.3, 0.8)(1.0, "earthwork")
         report(basin.storage.messages, feedback)
         curve = basin.storage.curve
         pit, spill = (float(heights_to_crs_units(stage.level, tin.crs)) for stage in (curve[0], curve[-1]))
         feedback.pushInfo(
-            shown(
+            shown_of_water(
                 translate(
                     "hummock", "It holds {volume:.2f} ± {half:.2f} m³ (95 %) on {area:.1f} m², filled to {spill:.3f}."
                 ),
@@ -167,14 +168,15 @@ class BasinStorage(SurfaceAlgorithm):
             results["TABLE"] = place
         sink, place = self.parameterAsSink(parameters, "WATER", context, class_fields(), MULTIPOLYGON, crs)
         if sink is not None:
-            steps = [0.0, *basin.limits]
+            unit = plan_unit(tin.crs)
+            steps = [limit / unit.metres for limit in (0.0, *basin.limits)]
             texts = {}
             for size in range(1, len(steps) + 1):
-                text = translate("hummock", "over {low} m deep")
+                text = translate("hummock", "over {low} {unit} deep")
                 if size < len(steps):
-                    text = translate("hummock", "{low} to {high} m deep")
+                    text = translate("hummock", "{low} to {high} {unit} deep")
                 high = f"{steps[size]:.4g}" if size < len(steps) else ""
-                texts[size] = text.format(low=f"{steps[size - 1]:.4g}", high=high)
+                texts[size] = text.format(low=f"{steps[size - 1]:.4g}", high=high, unit=unit.symbol)
             write_depth_polygons(basin.polygons, dict(enumerate(basin.depths, 1)), texts, tin.crs, sink, "water")
             met = sorted({polygon.label for polygon in basin.polygons})
             dress_depths(context, place, [(each, texts[each]) for each in met], len(steps), water=True)

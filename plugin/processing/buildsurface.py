@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any, Dict, List, Optional, Tuple
 
 from qgis.core import (
@@ -17,17 +18,21 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.handover.mesh import write_2dm
+from ..core.handover.mesh_noise import node_times, noise_file, noise_of, write_mesh_noise
 from ..core.handover.projection import write_prj
-from ..core.linework.constraints import Constraints, LineKind
-from ..core.linework.drawn import DrawnRow, constraints_from_rows, merge_constraints
+from ..core.linework.constraints import Constraints
+from ..core.linework.drawn import DRAWN, DrawnRow, constraints_from_rows, merge_constraints
 from ..core.linework.join import join_lines
+from ..core.points.decisions import CHECK_STATUS
 from ..core.points.pointset import PointSet
 from ..core.progress import Progress, part
+from ..core.quality.own_noise import own_noise
 from ..core.surface.build import Surface, SurfaceOptions
 from ..core.surface.crossings import CrossingRule
 from ..core.surface.edited import build_surface_with_edits
 from ..core.surface.giving_way import found_breaklines
 from ..core.surface.standing import stand_in
+from ..core.surface.tin import Tin
 from .algorithm import HummockAlgorithm, progress_of, report
 from .buildedits import add_edit_outputs, add_edit_parameters, collect_edits, write_edit_outputs
 from .buildfaces import add_face_parameters, read_faces
@@ -61,14 +66,6 @@ translate = QCoreApplication.translate
 
 #: In the order of the choices of CROSSINGS.
 CROSSING_RULES = (CrossingRule.REFUSE, CrossingRule.MEAN, CrossingRule.FIRST)
-
-#: The layers of drawn lines: parameter, and what its lines do to the surface.
-DRAWN = (
-    ("BREAKLINES", LineKind.BREAKLINE),
-    ("SOFT_LINES", LineKind.BREAKLINE),
-    ("BOUNDARY", LineKind.BOUNDARY),
-    ("VOIDS", LineKind.VOID),
-)
 
 
 class BuildSurface(HummockAlgorithm):
@@ -109,7 +106,9 @@ class BuildSurface(HummockAlgorithm):
             "Without a boundary or a longest rim edge, long flat triangles bridge the bays of the site's outline: "
             "their ground was not surveyed. A boundary drawn around nothing leaves no triangle.</p>"
             "<p><b>The mesh</b> is a 2DM file, heights in the unit of the CRS. The format cannot hold the CRS, so it "
-            "stands in a .prj file of the same name beside it; when you add the mesh by hand, give QGIS the CRS.</p>",
+            "stands in a .prj file of the same name beside it; when you add the mesh by hand, give QGIS the CRS.</p>"
+            "<p><b>How well the heights repeat</b> is measured once more on points that “Check the survey” has been "
+            "over, and kept in a file .noise.json beside the mesh: volumes rest on it. Keep the files together.</p>",
         )
 
     def initAlgorithm(self, configuration: Optional[Dict[str, Any]] = None) -> None:
@@ -148,9 +147,11 @@ class BuildSurface(HummockAlgorithm):
             translate("hummock", "Polygons or closed lines: the surface ends there. A ring in a ring is a hole."),
             translate("hummock", "Polygons or closed lines that the surface leaves out, such as buildings."),
         )
-        for (name, _), label, help_text in zip(DRAWN, labels, helps):
+        for each, label, help_text in zip(DRAWN, labels, helps):
             self.add(
-                QgsProcessingParameterFeatureSource(name, label, [LINE_SOURCE, POLYGON_SOURCE], optional=True),
+                QgsProcessingParameterFeatureSource(
+                    each.name.upper(), label, [LINE_SOURCE, POLYGON_SOURCE], optional=True
+                ),
                 help_text,
             )
         self.add(
@@ -290,11 +291,12 @@ class BuildSurface(HummockAlgorithm):
             constraints,
             self._options(parameters, context),
             edits,
-            part(progress, 0.3, 0.8),
+            part(progress, 0.3, 0.7),
             reach=self.parameterAsDouble(parameters, "EDIT_REACH", context),
         )
         report((*surface.report.messages, *told.messages), feedback)
         results = self._write_mesh(surface, parameters, context)
+        self._keep_noise(points, constraints, surface.tin, results["OUTPUT"], parameters, context, feedback)
         results["POINTS_IN_LINES"] = int(points.in_line.sum())
         results.update(self._write_layers(surface, told.constraints, parameters, context, part(progress, 0.8, 1.0)))
         results.update(write_edit_outputs(self, parameters, context, feedback, edits, told, points.crs))
@@ -313,13 +315,12 @@ class BuildSurface(HummockAlgorithm):
         points, coded = self._read_points(parameters, context, feedback, part(progress, 0.0, 0.7))
         lines = part(progress, 0.7, 1.0)
         rows: List[DrawnRow] = []
-        for name, kind in DRAWN:
-            source = optional_source(self, parameters, name, context)
+        for each in DRAWN:
+            source = optional_source(self, parameters, each.name.upper(), context)
             if source is not None:
-                heights = name != "SOFT_LINES" and self.parameterAsBool(parameters, "LINE_HEIGHTS", context)
-                rows += read_drawn(
-                    source, kind, source.sourceName() or name, points.crs, heights, context, feedback, lines
-                )
+                heights = each.heights and self.parameterAsBool(parameters, "LINE_HEIGHTS", context)
+                label = source.sourceName() or each.name
+                rows += read_drawn(source, each.kind, label, points.crs, heights, context, feedback, lines)
         drawn = constraints_from_rows(rows)
         report(drawn.messages, feedback)
         faces = read_faces(self, parameters, context, feedback, points.crs, lines)
@@ -392,6 +393,44 @@ class BuildSurface(HummockAlgorithm):
             "TRIANGLE_COUNT": surface.report.triangles,
             "AREA": surface.tin.plan_area,
         }
+
+    def _keep_noise(
+        self,
+        points: PointSet,
+        constraints: Constraints,
+        tin: Tin,
+        path: str,
+        parameters: Dict[str, Any],
+        context: QgsProcessingContext,
+        feedback: QgsProcessingFeedback,
+    ) -> None:
+        """Write how the heights repeat beside the mesh, which is written; of unchecked points nothing is known."""
+        noise = None
+        if CHECK_STATUS in points.extra:
+            unknown = optional_source(self, parameters, "FOUND_LINES", context) is None
+            noise = noise_of(own_noise(points, constraints, unknown, part(progress_of(feedback), 0.7, 0.8)))
+        noise = None if noise is None else replace(noise, time=node_times(tin, points.time))
+        if write_mesh_noise(path, noise) is None or noise is None:
+            feedback.pushInfo(
+                translate(
+                    "hummock",
+                    "How well the heights repeat is not known, and not kept beside the mesh: for that the points must "
+                    "have been checked (“Check the survey”), and passes must cross or meet.",
+                )
+            )
+            return
+        feedback.pushInfo(
+            shown(
+                translate(
+                    "hummock",
+                    "How well the heights repeat is kept in {file} beside the mesh: {sigma:.0f} mm new at every point "
+                    "and {drift:.0f} mm of drift.",
+                ),
+                file=noise_file(path).name,
+                sigma=1000 * noise.sigma,
+                drift=1000 * noise.drift,
+            )
+        )
 
     def _write_layers(
         self,

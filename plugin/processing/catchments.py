@@ -11,6 +11,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 from ..core.drainage.study import WaterOptions, WaterStudy, study_water
 from ..core.progress import Progress, part
 from .algorithm import page_language, progress_of, report
+from .localnumbers import shown
 from .parameters import number, qgis_crs
 from .versions import LINE_SOURCE, LINE_Z, MULTIPOLYGON, POLYGON_SOURCE
 from .waterinput import WaterAlgorithm
@@ -121,7 +122,7 @@ class FindCatchments(WaterAlgorithm):
         tin = self.read_surface(parameters, context)
         inlets = self.read_inlets(tin, parameters, context, feedback, part(progress, 0.1, 0.15))
         options = WaterOptions(
-            self.pond_options(parameters, context), hollows=self.hollows(parameters, context),
+            self.pond_options(tin, parameters, context, feedback), hollows=self.hollows(parameters, context),
         )  # fmt: skip
         numbers = {
             field: self.parameterAsDouble(parameters, name, context)
@@ -137,9 +138,13 @@ class FindCatchments(WaterAlgorithm):
             write_water_page(study, path, *page_language())
             results["HTML"] = path
         feedback.pushInfo(
-            translate(
-                "hummock", "Catchments: {CATCHMENTS}, together {AREA:.1f} m²; {NOWHERE:.1f} m² of it drain nowhere."
-            ).format(**results)
+            shown(
+                translate(
+                    "hummock",
+                    "Catchments: {CATCHMENTS}, together {AREA:.1f} m²; {NOWHERE:.1f} m² of it drain nowhere.",
+                ),
+                **results,
+            )
         )
         progress(1.0, "layers")
         return results

@@ -182,7 +182,7 @@ class CheckSurvey(HummockAlgorithm):
             ("FLAGGED", translate("hummock", "Points flagged")),
             ("REJECTED", translate("hummock", "Points rejected")),
             ("BY_HAND", translate("hummock", "Points decided by hand against the checks")),
-            ("SIGMA", translate("hummock", "Standard deviation of a height, found in the survey (m)")),
+            ("SIGMA", translate("hummock", "Noise of a height, found in the survey (m, 1 sigma)")),
             ("FREEDOM", translate("hummock", "Its degrees of freedom")),
         )
 

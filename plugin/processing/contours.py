@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any, Dict, Optional
+from typing import Any, Dict, Optional, Tuple
 
 from qgis.core import (
     QgsProcessingContext,
@@ -16,33 +16,54 @@ from ..core.contours.lines import ContourOptions
 from ..core.contours.trace import trace_contours
 from ..core.progress import part
 from ..core.surface.tin import Tin
-from ..core.units import LengthUnit
+from ..core.units import LengthUnit, site_units, usual_contour_interval
 from .algorithm import HummockAlgorithm, progress_of
 from .layers import contour_fields, write_contours
 from .localnumbers import shown
-from .parameters import chosen_unit, number, qgis_crs, unit_choice
+from .parameters import chosen_unit, number, optional_number, qgis_crs, unit_choice
 from .styles import CONTOURS, dress_vector
 from .surfaceinput import SurfaceAlgorithm
+from .surfacenoise import surface_noise
 from .versions import LINE_SOURCE, LINE_Z, WHOLE_NUMBER
 
 translate = QCoreApplication.translate
 
 
-def add_interval(algorithm: HummockAlgorithm, advanced: bool = False) -> None:
-    """INTERVAL, UNIT and INDEX_EVERY, the last one perhaps ``advanced``."""
+def add_interval(algorithm: HummockAlgorithm, advanced: bool = False, default: Optional[float] = 0.25) -> None:
+    """INTERVAL, UNIT and INDEX_EVERY, the last one perhaps ``advanced``.
+
+    Without a ``default`` both are empty, see :func:`chosen_interval`; with one, it is in metres.
+    """
     algorithm.add(
-        number("INTERVAL", translate("hummock", "Interval (in the unit below)"), 0.25, 1e-6),
-        translate("hummock", "The difference in height between two neighbouring contours."),
+        number("INTERVAL", translate("hummock", "Interval (in the unit below)"), default, 1e-6),
+        translate(
+            "hummock",
+            "The difference in height between two neighbouring contours. Empty: 0.25 m, or half a foot where heights "
+            "are in feet.",
+        ),
     )
+    empty = default is None
     algorithm.add(
-        unit_choice("UNIT", translate("hummock", "Unit of interval and base")),
-        translate("hummock", "The levels of the contours are whole multiples in this unit."),
+        unit_choice("UNIT", translate("hummock", "Unit of interval and base"), None if empty else 0, optional=empty),
+        translate(
+            "hummock",
+            "The levels of the contours are whole multiples in this unit. Empty: the unit of the heights of the CRS.",
+        ),
     )
     algorithm.add(
         number("INDEX_EVERY", translate("hummock", "Index contour every … contours"), 5, 1, kind=WHOLE_NUMBER),
         translate("hummock", "Every so many contours one is drawn heavier and labelled."),
         advanced,
     )
+
+
+def chosen_interval(
+    algorithm: HummockAlgorithm, crs: Optional[Any], parameters: Dict[str, Any], context: QgsProcessingContext
+) -> Tuple[float, LengthUnit]:
+    """The interval and its unit; where they are left empty, those that suit the heights of ``crs``."""
+    unit = chosen_unit(algorithm, parameters, "UNIT", context) or site_units(crs).height
+    given = optional_number(algorithm, parameters, "INTERVAL", context)
+    return usual_contour_interval(unit) if given is None else given, unit
 
 
 class ContourAlgorithm(SurfaceAlgorithm):
@@ -55,7 +76,7 @@ class ContourAlgorithm(SurfaceAlgorithm):
 
     def add_level_parameters(self) -> None:
         self.add_surface()
-        add_interval(self)
+        add_interval(self, default=None)
         self.add(
             number("BASE", translate("hummock", "Base (in the unit above)"), 0.0),
             translate("hummock", "The height from which the levels are counted."),
@@ -66,8 +87,17 @@ class ContourAlgorithm(SurfaceAlgorithm):
     def add_drawing_parameters(self) -> None:
         """How far lines and heights may be moved for drawing, and at which scale."""
         self.add(
-            number("CALM", translate("hummock", "Calm noise: move heights by up to (m; 0: not at all)"), 0.015, 0.0),
-            translate("hummock", "The doubt of the heights, such as 0.015 for a fixed RTK solution. In metres."),
+            number(
+                "CALM",
+                translate("hummock", "Calm noise: move heights by up to (m; 0: not at all; empty: by their noise)"),
+                None,
+                0.0,
+            ),
+            translate(
+                "hummock",
+                "Empty: by the noise of a height, as the survey tells it in the file .noise.json beside the mesh; "
+                "where there is none by 0.015 m. In metres whatever the CRS.",
+            ),
         )
         self.add(
             number("SMOOTH", translate("hummock", "Smooth: move lines by up to (m in plan; 0: not at all)"), 0.25, 0.0),
@@ -78,11 +108,19 @@ class ContourAlgorithm(SurfaceAlgorithm):
             translate("hummock", "At this scale labels have the size and spacing they need."),
         )
 
-    def contour_options(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> ContourOptions:
+    def calm(
+        self, tin: Tin, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> float:
+        """Metres by which heights may be moved for drawing."""
+        given = optional_number(self, parameters, "CALM", context)
+        return surface_noise(self, tin, parameters, context, feedback).total if given is None else given
+
+    def contour_options(self, tin: Tin, parameters: Dict[str, Any], context: QgsProcessingContext) -> ContourOptions:
+        interval, unit = chosen_interval(self, tin.crs, parameters, context)
         return ContourOptions(
-            interval=self.parameterAsDouble(parameters, "INTERVAL", context),
+            interval=interval,
             base=self.parameterAsDouble(parameters, "BASE", context),
-            unit=chosen_unit(self, parameters, "UNIT", context) or LengthUnit.METRE,
+            unit=unit,
             index_every=self.parameterAsInt(parameters, "INDEX_EVERY", context),
         )
 
@@ -128,10 +166,10 @@ class DrawContours(ContourAlgorithm):
     def work(
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> Dict[str, Any]:
-        options = self.contour_options(parameters, context)
         progress = progress_of(feedback)
         progress(0.0, "surface")
         tin = self.read_surface(parameters, context)
+        options = self.contour_options(tin, parameters, context)
         contours = trace_contours(tin, options, part(progress, 0.2, 0.7))
         sink, destination = self.parameterAsSink(
             parameters, "OUTPUT", context, contour_fields(), LINE_Z, qgis_crs(tin.crs)

@@ -136,11 +136,11 @@ class ContourSheet(ContourAlgorithm):
     def work(
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> Dict[str, Any]:
-        options = self.contour_options(parameters, context)
         progress = progress_of(feedback)
         progress(0.0, "surface")
         tin = self.read_surface(parameters, context)
-        sheet = self._draw(tin, options, parameters, context, part(progress, 0.2, 0.6))
+        options = self.contour_options(tin, parameters, context)
+        sheet = self._draw(tin, options, parameters, context, feedback, part(progress, 0.2, 0.6))
         results = self._write_contours(sheet, parameters, context, part(progress, 0.6, 0.8))
         results.update(self._write_labels(sheet, parameters, context, part(progress, 0.8, 0.9)))
         results.update(self._write_spots(tin, options, parameters, context, part(progress, 0.9, 1.0)))
@@ -167,9 +167,10 @@ class ContourSheet(ContourAlgorithm):
         options: ContourOptions,
         parameters: Dict[str, Any],
         context: QgsProcessingContext,
+        feedback: QgsProcessingFeedback,
         progress: Progress,
     ) -> _Sheet:
-        soft = soften_heights(tin, self.parameterAsDouble(parameters, "CALM", context), part(progress, 0.0, 0.3))
+        soft = soften_heights(tin, self.calm(tin, parameters, context, feedback), part(progress, 0.0, 0.3))
         exact = trace_contours(soft.tin, options, part(progress, 0.3, 0.6))
         farthest = self.parameterAsDouble(parameters, "SMOOTH", context)
         smooth = smooth_contours(exact, soft.tin, farthest, part(progress, 0.6, 1.0))

@@ -8,7 +8,9 @@ from pyproj import CRS
 from qgis.core import QgsProcessingAlgorithm, QgsProcessingContext, QgsProcessingException, QgsProcessingFeedback
 from qgis.PyQt.QtCore import QCoreApplication
 
-from ..core.georeference.control import ControlPoints, read_control
+from ..core.georeference.control import ControlPoints
+from ..core.georeference.control_file import read_control
+from ..core.georeference.similarity import HeightFit
 from ..core.points.pointset import PointSet
 from ..core.units import LengthUnit, metres_per_height_unit, metres_per_unit
 from .algorithm import HummockAlgorithm
@@ -17,6 +19,9 @@ from .pointlayer import read_points_layer
 from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns
 
 translate = QCoreApplication.translate
+
+#: In the order of the choices of HEIGHTS.
+HEIGHT_FITS = (HeightFit.SHIFT, HeightFit.PLANE, HeightFit.KEEP)
 
 
 def add_control_parameters(algorithm: HummockAlgorithm) -> None:
@@ -42,11 +47,12 @@ def chosen_control(
     feedback: QgsProcessingFeedback,
     wanted: Optional[CRS],
     unit: Optional[LengthUnit] = None,
+    reading: str = "",
 ) -> Tuple[ControlPoints, Optional[CRS]]:
     """The control points and their CRS: ``wanted``, or that of the layer where None.
 
-    ``unit``: of the file, that of the CRS where None. Raises SurveyError, and QgsProcessingException for a file and a
-    layer both or none, and a layer in another CRS than wanted.
+    ``unit``: of the file, that of the CRS where None; ``reading``: how the user says it is to be read. Raises
+    SurveyError, and QgsProcessingException for a file and a layer both or none, and a layer in another CRS than wanted.
     """
     path = algorithm.parameterAsFile(parameters, "CONTROL", context)
     layer = optional_source(algorithm, parameters, "CONTROL_LAYER", context)
@@ -55,7 +61,7 @@ def chosen_control(
             translate("hummock", "Give a file of control points, or a layer in its place (not both).")
         )
     if layer is None:
-        return read_control(path, unit, wanted), wanted
+        return read_control(path, unit, wanted, reading), wanted
     label = layer.sourceName() or "CONTROL_LAYER"
     columns = chosen_columns(algorithm, parameters, context, layer, "CONTROL_", code=False)
     points = read_points_layer(layer, columns, label, feedback, lambda *_: None, keep_without_height=True)

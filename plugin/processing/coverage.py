@@ -44,6 +44,7 @@ from .pointlayer import PointColumns, read_points_layer
 from .pointsource import add_code_field
 from .styles import CIRCLES, LONG_TRIANGLES, PLACES, dress_vector
 from .surfaceinput import SurfaceAlgorithm, same_crs
+from .surfacenoise import known_noise, noise_label
 from .trustlayers import (
     circle_fields,
     long_fields,
@@ -125,13 +126,11 @@ class CheckCoverage(SurfaceAlgorithm):
             advanced=True,
         )
         self.add(
-            number(
-                "SIGMA", translate("hummock", "Standard deviation of a height, found in the survey (m)"), None, 1e-6
-            ),
+            number("SIGMA", noise_label(), None, 0.0, 100.0),
             translate(
                 "hummock",
-                "For the contour interval: what “Check the survey” found. Empty: what the receiver claims, which may "
-                "be less than there is.",
+                "For the contour interval. Empty: as the survey tells in the file .noise.json beside the mesh; where "
+                "there is none what the receiver claims, which may be less than there is.",
             ),
         )
         self._add_codes()
@@ -221,7 +220,8 @@ class CheckCoverage(SurfaceAlgorithm):
         report(given.messages, feedback)
         found = coverage(tin, points, options, part(progress, 0.4, 0.8), lines, given.lines)
         progress(0.8, "layers")
-        interval = _interval(found, points, optional_number(self, parameters, "SIGMA", context))
+        noise = known_noise(self, tin, parameters, context, feedback)
+        interval = _interval(found, points, None if noise is None else noise.total)
         for told in (*found.messages, *([message(NO_BASIS)] if interval is None else interval.messages)):
             feedback.pushInfo(tell(told))
         results = self._write(tin, found, parameters, context, part(progress, 0.8, 1.0))

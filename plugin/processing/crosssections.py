@@ -16,6 +16,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.alignment.areas import NoisySurface, SectionAreas, section_areas
 from ..core.alignment.line import Alignment
+from ..core.alignment.noise import timed_noise
 from ..core.alignment.sections import Sections, cut_sections, section_distances
 from ..core.alignment.stations import parse_stations
 from ..core.progress import Progress, part
@@ -33,6 +34,7 @@ from .sectionlayers import (
     write_section_lines,
     write_section_points,
 )
+from .surfacenoise import add_second_noise, second_noise
 from .versions import LINE_SOURCE, LINE_Z, NO_GEOMETRY, POINT_SOURCE, POINT_Z, TABLE_SOURCE
 
 translate = QCoreApplication.translate
@@ -108,11 +110,7 @@ class CrossSections(RoadAlgorithm):
         )
         self.add_numbering()
         self.add_noise()
-        self.add(
-            number("DESIGN_SIGMA", translate("hummock", "Standard deviation of the second surface (m)"), 0.0, 0.0),
-            translate("hummock", "Of each of its points by itself: 0 for a design, more for a second survey."),
-            advanced=True,
-        )
+        add_second_noise(self)
         self.add_sheet(200.0, True)
         self.add_surface_crs()
         self._add_outputs()
@@ -159,8 +157,9 @@ class CrossSections(RoadAlgorithm):
         areas = None
         if design is not None:
             noise = self.read_noise(line, tin, parameters, context, feedback, part(progress, 0.5, 0.55))
-            other = NoisySurface(design[1], self.parameterAsDouble(parameters, "DESIGN_SIGMA", context))
-            areas = section_areas(sections, noise=(NoisySurface(tin, noise), other))
+            own = second_noise(self, design[1], parameters, context, feedback)
+            other = timed_noise(line, design[1], own.time, own.total, own.drift) if own.total > 0 else 0.0
+            areas = section_areas(sections, noise=(NoisySurface(tin, noise), NoisySurface(design[1], other)))
         results = self._layers(sections, areas, tin, parameters, context, part(progress, 0.6, 0.8))
         path = self.parameterAsFileOutput(parameters, "PDF", context)
         if path:

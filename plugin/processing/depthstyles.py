@@ -30,6 +30,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 from qgis.PyQt.QtGui import QColor
 
 from ..core.report.depth_colours import depth_colour, water_colour
+from .localnumbers import units_told
 from .styles import dress_layer
 from .versions import DISCRETE
 
@@ -85,7 +86,12 @@ def dress_depth_raster(
 
 
 def dress_regions(context: QgsProcessingContext, destination: str, expression: str) -> None:
-    """Outlines of regions with a text if QGIS is going to load ``destination``."""
+    """Outlines of regions with a text if QGIS is going to load ``destination``.
+
+    ``expression``: of volumes in m³, each with ``{factor}`` behind it, and ``{unit}``: that of the site.
+    """
+    factor, unit, _ = units_told().instead_of("m³")
+    expression = expression.format(factor="" if factor == 1.0 else f" * {factor!r}", unit=unit)
     style = {"style": "no", "outline_color": "#01665e", "outline_width": "0.6"}
     _dress_with_text(context, destination, lambda: QgsFillSymbol.createSimple(style), expression)
 

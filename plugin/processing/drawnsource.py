@@ -1,6 +1,6 @@
 """What is drawn in a layer, brought into the CRS of a surface, in metres.
 
-Coordinates of a layer, heights included, are in the unit of its CRS; those of the core are in metres.
+Coordinates of a layer, heights included, are in the units of its CRS; those of the core are in metres.
 """
 
 from __future__ import annotations
@@ -8,6 +8,7 @@ from __future__ import annotations
 from typing import Any, Iterator, List, Tuple
 
 import numpy as np
+from pyproj import CRS
 from qgis.core import (
     QgsCoordinateReferenceSystem,
     QgsCoordinateTransform,
@@ -24,15 +25,19 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.georeference.operations import DONE, OF_FILE, UNKNOWN_ACCURACY, plain_name
 from ..core.linework.constraints import LineKind
-from ..core.linework.drawn import DrawnRow
+from ..core.linework.drawn import DrawnRow, told_of_heights
 from ..core.messages import message
 from ..core.progress import Progress, silent
 from ..core.units import metres_per_height_unit, metres_per_unit
-from .algorithm import say
-from .parameters import qgis_crs
+from .algorithm import say, tell
+from .layers import kind_word
+from .parameters import crs_text, qgis_crs
 from .sinks import counted
+from .versions import is_null
 
 translate = QCoreApplication.translate
+
+_LINE_KINDS = {kind_word(kind): kind for kind in (LineKind.BREAKLINE, LineKind.BOUNDARY, LineKind.VOID)}
 
 
 def request_in(
@@ -58,6 +63,18 @@ def request_in(
     return QgsFeatureRequest().setDestinationCrs(crs, context.transformContext())
 
 
+def metres_per_z(source: QgsFeatureSource, crs: Any) -> float:
+    """Metres in one unit of the Z of ``source``: that of its own CRS, as QGIS brings only plan into another one.
+
+    Metres of degrees; the unit of ``crs`` where the layer has no CRS.
+    """
+    own = source.sourceCrs()
+    if not own.isValid():
+        return metres_per_height_unit(crs)
+    told = CRS.from_user_input(crs_text(own))
+    return 1.0 if told.is_geographic and len(told.axis_info) < 3 else metres_per_height_unit(told)
+
+
 def drawn_parts(
     source: QgsFeatureSource,
     crs: Any,
@@ -75,7 +92,7 @@ def drawn_parts(
     request = request_in(qgis_crs(crs), source, context, feedback)
     if not check:
         request.setInvalidGeometryCheck(QgsFeatureRequest.InvalidGeometryCheck.GeometryNoCheck)
-    scale = [metres_per_unit(crs)] * 2 + [metres_per_height_unit(crs)]
+    scale = [metres_per_unit(crs)] * 2 + [metres_per_z(source, crs)]
     for feature in counted(source.getFeatures(request), source.featureCount(), progress):
         parts = [] if feature.geometry().isNull() else parts_of(feature.geometry(), heights)
         yield feature, [part * scale for part in parts]
@@ -100,13 +117,32 @@ def read_drawn(
         DrawnRow(kind, parts, f"{label} {feature.id()}")
         for feature, parts in drawn_parts(source, crs, context, feedback, progress, heights)
     ]
-    every = np.concatenate([part for row in rows for part in row.parts] or [np.empty((0, 3))])
-    if len(every) and (every[:, 2] == 0.0).all():
-        feedback.pushWarning(
-            translate(
-                "hummock", "{layer}: all heights are 0. If the lines were drawn without heights, switch their use off."
-            ).format(layer=label)
+    for said in told_of_heights(rows, label):
+        feedback.pushWarning(tell(said))
+    return rows
+
+
+def read_kept_lines(
+    source: QgsFeatureSource,
+    kind: LineKind,
+    crs: Any,
+    context: QgsProcessingContext,
+    feedback: QgsProcessingFeedback,
+    progress: Progress,
+) -> List[DrawnRow]:
+    """The features of a layer with the kind and label that its columns give, as the layer of a surface's lines has
+    them; else as ``kind``, called after the layer. In the CRS ``crs``, in metres.
+    """
+    names, rows = source.fields().names(), []
+    title = source.sourceName() or kind.name or ""
+    for feature, parts in drawn_parts(source, crs, context, feedback, progress):
+        word, label = (
+            "" if name not in names or is_null(feature[name]) else str(feature[name]) for name in ("kind", "label")
         )
+        own = _LINE_KINDS.get(word.strip().lower(), kind)
+        rows.append(DrawnRow(own, parts, label or f"{title} {feature.id()}"))
+    for said in told_of_heights(rows, title):
+        feedback.pushWarning(tell(said))
     return rows
 
 

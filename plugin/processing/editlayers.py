@@ -40,7 +40,7 @@ from ..core.surface.edits import (
 )
 from ..core.units import metres_per_height_unit, metres_per_unit, to_crs_units
 from .algorithm import say
-from .drawnsource import parts_of, request_in
+from .drawnsource import metres_per_z, parts_of, request_in
 from .parameters import qgis_crs
 from .sinks import add_feature, counted, fields_of
 from .versions import POINT_GEOMETRY, is_null
@@ -116,8 +116,8 @@ def read_edit_layer(
 ) -> List[Edit]:
     """The edits drawn in a layer, in the order of its features, brought into the CRS ``crs``, in metres.
 
-    Heights are in the unit of ``crs``. Raises QgsProcessingException for a kind that is not ``known`` or a
-    missing height.
+    Heights in columns are in the unit of ``crs``, those of points in that of their layer. Raises
+    QgsProcessingException for a kind that is not ``known`` or a missing height.
     """
     request = request_in(qgis_crs(crs), source, context, feedback)
     edits: List[Edit] = []
@@ -130,7 +130,7 @@ def read_edit_layer(
                     where=columns.where, kind=kind, known=", ".join(known)
                 )
             )
-        edits += [known[kind](drawn) for drawn in _drawn(feature.geometry(), columns, crs)]
+        edits += [known[kind](drawn) for drawn in _drawn(feature.geometry(), columns, crs, metres_per_z(source, crs))]
     return edits
 
 
@@ -159,7 +159,7 @@ class _Columns:
         return None if value is None else value * metres
 
 
-def _drawn(geometry: QgsGeometry, columns: _Columns, crs: Any) -> List[Drawn]:
+def _drawn(geometry: QgsGeometry, columns: _Columns, crs: Any, per_z: float) -> List[Drawn]:
     if geometry.isNull():
         return []
     plan, rise = metres_per_unit(crs), metres_per_height_unit(crs)
@@ -172,7 +172,7 @@ def _drawn(geometry: QgsGeometry, columns: _Columns, crs: Any) -> List[Drawn]:
         if not len(xyz) or not np.isfinite(xyz[:, :2]).all():
             continue
         places = tuple((float(x), float(y)) for x, y in (xyz[:, :2] * plan).tolist())
-        z = float(xyz[0, 2]) * rise
+        z = float(xyz[0, 2]) * per_z
         own = height if height is not None else (z if is_point and isfinite(z) else None)
         middle = (inside.x() * plan, inside.y() * plan)
         found.append(Drawn(places, middle, own, difference, columns.text("note"), columns.where))

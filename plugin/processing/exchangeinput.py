@@ -24,7 +24,7 @@ from ..core.progress import Progress
 from ..core.surface.tin import Tin
 from ..core.units import metres_per_unit
 from .algorithm import HummockAlgorithm, report
-from .drawnsource import parts_of, read_drawn
+from .drawnsource import parts_of, read_kept_lines
 from .parameters import optional_source, qgis_crs
 from .pointlayer import read_points_layer
 from .pointsource import chosen_columns
@@ -103,10 +103,13 @@ def drawn_lines(
     feedback: QgsProcessingFeedback,
     progress: Progress,
 ) -> Tuple[ConstraintLine, ...]:
-    """The lines of a layer as breaklines, boundaries or voids, in the CRS of ``tin``."""
-    label = source.sourceName() or kind.name or ""
-    rows = read_drawn(source, kind, label, tin.crs, True, context, feedback, progress)
-    drawn = constraints_from_rows(rows)
+    """The lines of a layer that are of ``kind``: all, unless a column says otherwise. In the CRS of ``tin``."""
+    rows = read_kept_lines(source, kind, tin.crs, context, feedback, progress)
+    own = [row for row in rows if row.kind == kind]
+    if len(own) < len(rows):
+        text = translate("hummock", "{layer}: lines of another kind left out: {count}")
+        feedback.pushWarning(text.format(layer=source.sourceName(), count=len(rows) - len(own)))
+    drawn = constraints_from_rows(own)
     report(drawn.messages, feedback)
     return drawn.constraints.lines
 

@@ -78,8 +78,11 @@ class FindLines(HummockAlgorithm):
             "every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom "
             "of a ditch, shows a line too.</p>"
             "<p><b>What can go wrong:</b> a lowered kerb or a gap that no pass crosses is bridged in a straight line "
-            "(bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose "
-            "height changes on several passes can look like a step. Look at the map before you build on it.</p>",
+            "(bridged_m says how much), and so is the way from the end of a line to another that it heads for within "
+            "about one distance of passes. Between passes the place of a line is guessed from its course; a ditch is "
+            "drawn with one section for all its passes, each somewhat wider or deeper, so that a rounded swale has "
+            "edges too. A wall that is narrower than the distance of points shows no step. A pole whose height changes "
+            "on several passes can look like a step. Look at the map before you build on it.</p>",
         )
 
     def picture_shows(self) -> str:

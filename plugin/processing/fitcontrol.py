@@ -21,13 +21,12 @@ from qgis.PyQt.QtCore import QCoreApplication
 from ..core.georeference.crs_doubt import doubts
 from ..core.georeference.intake import WHERE
 from ..core.georeference.position import place_said
-from ..core.georeference.similarity import HeightFit
 from ..core.georeference.site import ControlOptions, Fitted, fit_to_control
 from ..core.messages import message
 from ..core.progress import Progress, part
 from ..core.units import LengthUnit, heights_to_crs_units, to_crs_units
 from .algorithm import HummockAlgorithm, progress_of, report, say, tell
-from .controlsource import add_control_parameters, chosen_control
+from .controlsource import HEIGHT_FITS, add_control_parameters, chosen_control
 from .parameters import (
     chosen_source,
     chosen_unit,
@@ -45,9 +44,6 @@ from .styles import POINTS, dress_vector
 from .versions import POINT_SOURCE, POINT_Z
 
 translate = QCoreApplication.translate
-
-#: In the order of the choices of HEIGHTS.
-HEIGHT_FITS = (HeightFit.SHIFT, HeightFit.PLANE, HeightFit.KEEP)
 
 #: The table of residuals; millimetres as the core's statements.
 RESIDUAL_FIELDS = (
@@ -151,7 +147,9 @@ class FitControl(HummockAlgorithm):
             translate("hummock", "seven parameters in space"),
         ]
         self.add(
-            QgsProcessingParameterEnum("FIT", translate("hummock", "Fit"), fits, defaultValue=0),
+            QgsProcessingParameterEnum(
+                "FIT", translate("hummock", "How the survey is fitted to control"), fits, defaultValue=0
+            ),
             translate("hummock", "Seven parameters also tilt the survey; level instruments need four."),
         )
         heights = [
@@ -160,7 +158,9 @@ class FitControl(HummockAlgorithm):
             translate("hummock", "kept as they are"),
         ]
         self.add(
-            QgsProcessingParameterEnum("HEIGHTS", translate("hummock", "Heights are"), heights, defaultValue=0),
+            QgsProcessingParameterEnum(
+                "HEIGHTS", translate("hummock", "What the fit does to heights"), heights, defaultValue=0
+            ),
             translate("hummock", "Of a fit with four parameters. A plane takes up a slope of the geoid over the site."),
         )
         self.add(
@@ -224,7 +224,8 @@ class FitControl(HummockAlgorithm):
         path = self.parameterAsFile(parameters, "CONTROL", context)
         wanted = core_crs(given, path) if path or given.isValid() else None
         control_unit = chosen_unit(self, parameters, "CONTROL_UNIT", context)
-        control, crs = chosen_control(self, parameters, context, feedback, wanted, control_unit)
+        reading = self.parameterAsString(parameters, "READ_AS", context).strip()
+        control, crs = chosen_control(self, parameters, context, feedback, wanted, control_unit, reading)
         marks = project_landmarks(context, layers_of(self, parameters, context, "INPUT", "CONTROL_LAYER"))
         fitted = fit_to_control(points, self._options(parameters, context), crs, control, (unit, unit), marks)
         where = place_said(crs, fitted.points.easting, fitted.points.northing, marks)

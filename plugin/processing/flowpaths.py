@@ -124,7 +124,7 @@ class TracePaths(WaterAlgorithm):
         taken, said = inlets_on(tin, inlets, self.parameterAsDouble(parameters, "REACH", context))
         report(said, feedback)
         flow = build_flow(tin, taken)
-        ponds = find_ponds(flow, self.pond_options(parameters, context), part(progress, 0.3, 0.5))
+        ponds = find_ponds(flow, self.pond_options(tin, parameters, context, feedback), part(progress, 0.3, 0.5))
         passages = self.hollows(parameters, context).passages(flow, ponds)
         paths = trace_paths(flow, starts.xy, passages, part(progress, 0.5, 0.7))
         values = path_values(paths, ponds, inlets)

@@ -8,6 +8,7 @@ import re
 import sqlite3
 import uuid
 import xml.etree.ElementTree as ElementTree  # nosec B405
+from pathlib import Path
 from typing import Any, List, NamedTuple, Sequence, Set
 
 from qgis.core import (
@@ -37,10 +38,12 @@ _NO_ERROR = member(QgsVectorFileWriter, "WriterError", "NoError")
 
 
 class PackedLayer(NamedTuple):
-    """The name of a table in the GeoPackage, and the layer that goes into it; its name is that of the style."""
+    """The name of a table in the GeoPackage, and the layer that goes into it; its name is that of the style.
+    ``description``: of the table, for :func:`description_of`."""
 
     name: str
     layer: QgsVectorLayer
+    description: str = ""
 
 
 def table_name(name: str, taken: Set[str]) -> str:
@@ -92,6 +95,8 @@ def _write_layer(packed: PackedLayer, temporary: str, first: bool, path: str, co
     kept: List[int] = [i for i in range(len(fields)) if fields.at(i).name().lower() != "fid"]
     options.attributes = kept
     options.skipAttributeCreation = not kept
+    if packed.description:
+        options.layerOptions = [f"DESCRIPTION={packed.description}"]
     code, reason, *_ = QgsVectorFileWriter.writeAsVectorFormatV3(
         packed.layer, temporary, context.transformContext(), options
     )
@@ -112,6 +117,18 @@ def _save_style(packed: PackedLayer, temporary: str, path: str) -> None:
         reason = saved.saveStyleToDatabase(*parts)
     if reason:
         raise _failed(path, packed, str(reason))
+
+
+def description_of(file: Path, table: str) -> str:
+    """The description of a table in a GeoPackage; "" where there is none, or no such file."""
+    if not file.is_file():
+        return ""
+    try:
+        with contextlib.closing(sqlite3.connect(f"{file.absolute().as_uri()}?mode=ro", uri=True)) as base:
+            row = base.execute("SELECT description FROM gpkg_contents WHERE table_name = ?", (table,)).fetchone()
+    except sqlite3.Error:
+        return ""
+    return str(row[0] or "") if row else ""
 
 
 def _settle_styles(file: str) -> None:

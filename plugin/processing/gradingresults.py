@@ -41,6 +41,7 @@ from .gradinglayers import (
 from .localnumbers import shown
 from .parameters import number, qgis_crs
 from .styles import DESIGN_LINES, dress_vector, load_mesh
+from .surfaceinput import SurfaceAlgorithm
 from .versions import LINE, LINE_SOURCE, LINE_Z, MULTIPOLYGON, NO_GEOMETRY, POLYGON_SOURCE, TABLE_SOURCE
 from .volumelayers import class_fields, volume_fields, write_depth_polygons, write_volumes
 from .volumeresults import class_texts, classes_of, study_numbers, tell
@@ -161,11 +162,16 @@ def balance_numbers() -> List[Tuple[str, str]]:
 
 
 def study_options(
-    algorithm: HummockAlgorithm, parameters: Dict[str, Any], context: QgsProcessingContext
+    algorithm: SurfaceAlgorithm,
+    tin: Tin,
+    parameters: Dict[str, Any],
+    context: QgsProcessingContext,
+    feedback: QgsProcessingFeedback,
 ) -> StudyOptions:
+    """How sure the surface ``tin`` is, and what is done with the earth."""
     earth = chosen_earth(algorithm, parameters, context)
     return StudyOptions(
-        existing=first_certainty(algorithm, parameters, context),
+        existing=first_certainty(algorithm, tin, parameters, context, feedback),
         offset_sigma=offset_sigma(algorithm, parameters, context),
         factors=earth.factors,
         truck=earth.truck,

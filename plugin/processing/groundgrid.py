@@ -24,6 +24,7 @@ from ..core.points.pointset import PointSet
 from ..core.progress import Progress, part
 from ..core.units import heights_to_crs_units, metres_per_unit, to_crs_units
 from .algorithm import HummockAlgorithm, progress_of, say, tell
+from .localnumbers import use_units
 from .parameters import chosen_source, core_crs, number, optional_number, qgis_crs
 from .pointlayer import point_fields, read_points_layer, write_points
 from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns
@@ -188,6 +189,7 @@ class GroundAndGrid(HummockAlgorithm):
         label = source.sourceName() or "INPUT"
         given = self.parameterAsCrs(parameters, "CRS", context)
         crs = core_crs(given if given.isValid() else source.sourceCrs(), label)
+        use_units(crs)
         points = read_points_layer(
             source, chosen_columns(self, parameters, context, source), label, feedback, progress, height_unit(crs),
             plan_unit(crs),

@@ -31,6 +31,7 @@ from ..core.handover.edges import bounded_lines, marked_lines
 from ..core.handover.landxml_model import LandSurface, LandXml
 from ..core.handover.landxml_write import write_landxml
 from ..core.handover.mesh import write_2dm
+from ..core.handover.mesh_noise import MeshNoise, write_mesh_noise
 from ..core.handover.projection import write_prj
 from ..core.linework.constraints import ConstraintLine, Constraints
 from ..core.points.pointset import PointSet
@@ -49,6 +50,7 @@ from .parameters import number, qgis_crs
 from .pointsource import add_field_parameters, add_layer_parameter
 from .readlandxml import file_name
 from .styles import CONTOURS, LINES, POINTS, TRIANGLES, apply_qml
+from .surfacenoise import told_noise
 from .versions import LINE_Z, NO_THREADING, POLYGON_Z, VECTOR_SOURCE
 
 translate = QCoreApplication.translate
@@ -65,6 +67,7 @@ class _Content(NamedTuple):
     lines: Tuple[ConstraintLine, ...]
     contours: Contours
     points: Optional[PointSet]
+    noise: Optional[MeshNoise]
 
 
 class HandOverFiles(ContourAlgorithm):
@@ -220,9 +223,10 @@ class HandOverFiles(ContourAlgorithm):
         tin = self.read_surface(parameters, context)
         name = self.parameterAsString(parameters, "NAME", context).strip()
         name = file_name(name or surface_title(self, parameters, context), set())
-        contours = trace_contours(tin, self.contour_options(parameters, context), part(progress, 0.3, 0.8))
+        contours = trace_contours(tin, self.contour_options(tin, parameters, context), part(progress, 0.3, 0.8))
         points = points_to_hand_over(self, parameters, tin, context, feedback, part(progress, 0.8, 1.0))
-        return _Content(name, tin, marked_lines(tin), contours, points)
+        noise = told_noise(self, tin, parameters, context, feedback)
+        return _Content(name, tin, marked_lines(tin), contours, points, noise)
 
     # One file each; they return the paths written
 
@@ -262,7 +266,8 @@ class HandOverFiles(ContourAlgorithm):
         progress(0.0, "files")
         write_2dm(content.tin, path)
         projection = write_prj(path, content.tin.crs)
-        return [path] if projection is None else [path, projection]
+        noise = write_mesh_noise(path, content.noise)
+        return [path, *(beside for beside in (projection, noise) if beside is not None)]
 
     def _geopackage(
         self, content: _Content, path: Path, parameters: Dict[str, Any], context: QgsProcessingContext,

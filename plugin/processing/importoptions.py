@@ -27,6 +27,7 @@ from ..core.points.geographic import HeightKind
 from ..core.points.given import HEIGHTS_OF, UNITS_FROM, parse_no_value
 from ..core.points.said_units import AngleForm
 from .algorithm import HummockAlgorithm
+from .localnumbers import use_units
 from .parameters import chosen_unit, core_crs, crs_text, given_file, number, optional_number
 
 translate = QCoreApplication.translate
@@ -311,7 +312,9 @@ def _target(
 ) -> Optional[CRS]:
     if algorithm.parameterAsBool(parameters, "LOCAL", context):
         return None
-    return core_crs(algorithm.parameterAsCrs(parameters, "CRS", context), what)
+    crs = core_crs(algorithm.parameterAsCrs(parameters, "CRS", context), what)
+    use_units(crs)
+    return crs
 
 
 def _source(

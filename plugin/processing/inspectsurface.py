@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from typing import Any, Dict, List, Optional, Sequence, Tuple
+from typing import Any, Dict, Optional, Sequence, Tuple
 
 from qgis.core import (
     QgsFeatureSink,
-    QgsFeatureSource,
     QgsFields,
     QgsGeometry,
     QgsPoint,
@@ -19,7 +18,7 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.linework.constraints import Constraints, LineKind
-from ..core.linework.drawn import DrawnRow, constraints_from_rows
+from ..core.linework.drawn import constraints_from_rows
 from ..core.messages import QT_TRANSLATE_NOOP
 from ..core.points.pointset import PointSet, make_points
 from ..core.progress import Progress, part
@@ -27,16 +26,15 @@ from ..core.surface.findings import Finding, FindingKind, FindingOptions
 from ..core.surface.inspection import inspect_surface
 from ..core.surface.sources import with_sources
 from ..core.surface.tin import Tin
-from ..core.units import heights_to_crs_units, to_crs_units
+from ..core.units import heights_to_crs_units, site_units, to_crs_units
 from .algorithm import progress_of, report, say
-from .drawnsource import drawn_parts
-from .layers import kind_word
+from .drawnsource import read_kept_lines
 from .parameters import number, optional_source, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
 from .sinks import add_feature, counted, fields_of
 from .styles import FINDINGS, dress_vector
 from .surfaceinput import SurfaceAlgorithm
-from .versions import LINE_SOURCE, POINT_SOURCE, POINT_Z, is_null
+from .versions import LINE_SOURCE, POINT_SOURCE, POINT_Z
 
 translate = QCoreApplication.translate
 
@@ -49,7 +47,6 @@ KIND_TEXTS = {
     FindingKind.BESIDE_LINE: QT_TRANSLATE_NOOP("hummock", "Point beside a line"),
 }
 LIMITS = ("GAP_DISTANCE", "LONG_FACTOR", "SPIKE_HEIGHT", "SPIKE_RATIO", "BESIDE_DISTANCE", "BESIDE_HEIGHT")
-_LINE_KINDS = {kind_word(kind): kind for kind in (LineKind.BREAKLINE, LineKind.BOUNDARY, LineKind.VOID)}
 
 
 class InspectSurface(SurfaceAlgorithm):
@@ -205,27 +202,10 @@ class InspectSurface(SurfaceAlgorithm):
         source = optional_source(self, parameters, "LINES", context)
         if source is None:
             return Constraints()
-        drawn = constraints_from_rows(_rows(source, tin, context, feedback, progress))
+        rows = read_kept_lines(source, LineKind.BREAKLINE, tin.crs, context, feedback, progress)
+        drawn = constraints_from_rows(rows)
         report(drawn.messages, feedback)
         return drawn.constraints
-
-
-def _rows(
-    source: QgsFeatureSource,
-    tin: Tin,
-    context: QgsProcessingContext,
-    feedback: QgsProcessingFeedback,
-    progress: Progress,
-) -> List[DrawnRow]:
-    """Lines with their kind and label, as far as the layer has such columns; breaklines otherwise."""
-    names, rows = source.fields().names(), []
-    for feature, parts in drawn_parts(source, tin.crs, context, feedback, progress):
-        kind, label = (
-            "" if name not in names or is_null(feature[name]) else str(feature[name]) for name in ("kind", "label")
-        )
-        what = _LINE_KINDS.get(kind.strip().lower(), LineKind.BREAKLINE)
-        rows.append(DrawnRow(what, parts, label or f"{source.sourceName()} {feature.id()}"))
-    return rows
 
 
 def finding_fields() -> QgsFields:
@@ -236,10 +216,11 @@ def finding_fields() -> QgsFields:
 
 
 def write_findings(found: Sequence[Finding], crs: Any, sink: QgsFeatureSink, progress: Progress) -> None:
-    """Put findings into ``sink``; their places in the units of ``crs``, values in metres."""
+    """Put findings into ``sink``; their places and values in the units of ``crs``."""
+    units = site_units(crs)
     for finding in counted(found, len(found), progress):
         x, y = to_crs_units([finding.easting, finding.northing], crs).tolist()
         place = QgsPoint(x, y, float(heights_to_crs_units(finding.height, crs)))
         lines = ", ".join(str(line) for line in finding.source_lines)
-        attributes = [finding.kind.value, finding.value, finding.unit, say(finding.message), lines]
+        attributes = [finding.kind.value, *units.told(finding.value, finding.unit), say(finding.message), lines]
         add_feature(sink, QgsGeometry(place), attributes)

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from typing import Mapping
+import re
+from typing import Mapping, Tuple
 
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.messages import QT_TRANSLATE_NOOP
 from ..core.report.found_words import KIND_NAMES
 from ..core.report.remarks import REASONS
+from .localnumbers import units_told
 
 translate = QCoreApplication.translate
 
@@ -63,28 +65,27 @@ def found_line_tip() -> str:
     statuses = {word: translate("hummock", text) for word, text in LINE_STATUSES.items()}
     kinds = {kind.value: translate("core", text) for kind, text in KIND_NAMES.items()}
     kind = _word_of(kinds, '"kind"')
-    told = translate("hummock", "{passes} passes, evidence {evidence}, {length} m").format(
-        passes='[% "passes" %]', evidence='[% round("evidence", 1) %]', length=_metres("length_m", 1)
-    )
+    text = _lengths(translate("hummock", "{passes} passes, evidence {evidence}, {length} m"), length=("length_m", 1))
+    told = text.format(passes='[% "passes" %]', evidence='[% round("evidence", 1) %]')
     return f'<b>[% {_word_of(statuses, _STATUS)} %]</b><br>[% "number" %] [% {kind} %]<br>{told}'
 
 
 def circle_tip() -> str:
     """HTML for a circle without a measured point."""
     text = translate("hummock", "<b>Circle {rank}</b><br>Nothing was measured within {radius} m of its middle.")
-    return text.format(rank='[% "rank" %]', radius=_metres("radius_m", 2))
+    return _lengths(text, radius=("radius_m", 2)).format(rank='[% "rank" %]')
 
 
 def long_triangle_tip() -> str:
     """HTML for a triangle with a long edge."""
     text = translate("hummock", "Triangle with an edge of {longest} m, {area} m²: straight over ground nobody walked.")
-    return text.format(longest=_metres("longest_m", 1), area=_metres("area_m2", 1))
+    return _lengths(text, longest=("longest_m", 1), area=("area_m2", 1))
 
 
 def place_tip() -> str:
     """HTML for a place to walk again."""
     text = translate("hummock", "<b>{name}</b><br>Walk here again: nothing was measured within {radius} m.")
-    return text.format(name=f"[% {escaped(_NAME_FIELD)} %]", radius=_metres("radius_m", 1))
+    return _lengths(text, radius=("radius_m", 1)).format(name=f"[% {escaped(_NAME_FIELD)} %]")
 
 
 def check_point_tip() -> str:
@@ -95,8 +96,10 @@ def check_point_tip() -> str:
         translate("hummock", "The surface lies {off} mm below the check point."),
         translate("hummock", "Outside the surface"),
     ]
-    off = 'to_string(abs(round(1000 * "off_m")))'
-    above, below = (f"replace({_quoted(text)}, '{{off}}', {off})" for text in said[:2])
+    factor, symbol, decimals = units_told().instead_of("mm", height=True)
+    off = f'format_number(abs({1000 * factor!r} * "off_m"), {decimals})'
+    told = (text.replace("{off} mm", f"{{off}} {symbol}") for text in said[:2])
+    above, below = (f"replace({_quoted(text)}, '{{off}}', {off})" for text in told)
     where = f'CASE WHEN "off_m" IS NULL THEN {_quoted(said[2])} WHEN "off_m" < 0 THEN {below} ELSE {above} END'
     group = _word_of(groups, "attribute($currentfeature, 'group')")
     return f"<b>[% {escaped(_NAME_FIELD)} %]</b> ([% {group} %])<br>[% {where} %]"
@@ -112,17 +115,23 @@ def walk_tip() -> str:
     }
     use = _word_of(uses, "attribute($currentfeature, 'use')")
     text = translate("hummock", "{order}: {use} <b>{name}</b><br>{length} m long, {walked} m walked at its end")
-    return text.format(
+    return _lengths(text, length=("length_m", 0), walked=("from_start_m", 0)).format(
         order='[% "order" %]',
         use=f"[% {use} %]",
         name=f"[% coalesce({escaped(_NAME_FIELD)}, '') %]",
-        length=_metres("length_m", 0),
-        walked=_metres("from_start_m", 0),
     )
 
 
-def _metres(field: str, decimals: int) -> str:
-    return f'[% format_number("{field}", {decimals}) %]'
+def _lengths(text: str, **fields: Tuple[str, int]) -> str:
+    """``text`` whose gaps are fields in metres, with so many decimals, told in the units of the site."""
+    for name, (field, decimals) in fields.items():
+        gap = re.compile(rf"\{{{name}\}}(\s)(m²|m)(?!\w)")
+        found = gap.search(text)
+        assert found is not None, text
+        factor, symbol, _ = units_told().instead_of(found.group(2))
+        value = f'"{field}"' if factor == 1 else f'"{field}" * {factor!r}'
+        text = gap.sub(f"[% format_number({value}, {decimals}) %]{found.group(1)}{symbol}", text)
+    return text
 
 
 _STATUS, _REASON, _CHECKED, _NAME, _CODE, _LINE = (

@@ -90,7 +90,7 @@ class GradePads(SurfaceAlgorithm):
         progress = progress_of(feedback)
         progress(0.0, "surface")
         tin = self.read_surface(parameters, context)
-        options = study_options(self, parameters, context)
+        options = study_options(self, tin, parameters, context, feedback)
         balancing = self.parameterAsBool(parameters, "BALANCE", context)
         pads = read_pad_designs(self, tin, parameters, context, feedback, balancing)
         surplus = self.parameterAsDouble(parameters, "SURPLUS", context)

@@ -24,7 +24,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 from ..core.drainage.rational import SOURCE, FlowUnits, PeakFlows, peak_flows
 from ..core.points.layout import new_name
 from ..core.progress import Progress, part
-from ..core.units import metres_per_unit
+from ..core.units import LengthUnit, metres_per_unit, site_units
 from .algorithm import HummockAlgorithm, progress_of, report
 from .drawnsource import request_in
 from .localnumbers import shown
@@ -94,9 +94,13 @@ class EstimatePeakFlow(HummockAlgorithm):
                     translate("hummock", "mm/h, hectares, l/s"),
                     translate("hummock", "in/h, acres, ft³/s"),
                 ],
-                defaultValue=0,
+                optional=True,
             ),
-            translate("hummock", "Of the intensity and of the results. Nothing is rounded between them."),
+            translate(
+                "hummock",
+                "Of the intensity and of the results. Nothing is rounded between them. Empty: the first, or the second "
+                "where the CRS is in feet.",
+            ),
         )
         self.add(
             number("INTENSITY", translate("hummock", "Intensity of the rain (mm/h or in/h)"), None, 0.0),
@@ -136,6 +140,11 @@ class EstimatePeakFlow(HummockAlgorithm):
             ("LARGEST", translate("hummock", "Largest peak flow (l/s or ft³/s)")),
         )
 
+    def _units(self, crs: Any, parameters: Dict[str, Any], context: QgsProcessingContext) -> FlowUnits:
+        if parameters.get("UNITS") in (None, ""):
+            return FlowUnits.SI if site_units(crs).plan is LengthUnit.METRE else FlowUnits.US
+        return UNITS[self.parameterAsEnum(parameters, "UNITS", context)]
+
     def _add_field(self, name: str, layer: str, label: str, help_text: str) -> None:
         self.add(
             QgsProcessingParameterField(name, label, parentLayerParameterName=layer, type=NUMERIC_FIELD, optional=True),
@@ -147,8 +156,8 @@ class EstimatePeakFlow(HummockAlgorithm):
     ) -> Dict[str, Any]:
         progress = progress_of(feedback)
         source = chosen_source(self, parameters, "INPUT", context)
-        metres = metres_per_unit(core_crs(source.sourceCrs(), source.sourceName()))
-        units = UNITS[self.parameterAsEnum(parameters, "UNITS", context)]
+        crs = core_crs(source.sourceCrs(), source.sourceName())
+        metres, units = metres_per_unit(crs), self._units(crs, parameters, context)
         features = list(counted(source.getFeatures(), source.featureCount(), part(progress, 0.0, 0.2)))
         area = np.array([feature.geometry().area() * metres**2 for feature in features])
         intensity = self._values(features, "INTENSITY", parameters, context)

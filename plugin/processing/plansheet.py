@@ -215,7 +215,7 @@ class PlanSheet(ContourAlgorithm):
         progress = progress_of(feedback)
         progress(0.0, "surface")
         tin = self.read_surface(parameters, context)
-        options = self.contour_options(parameters, context)
+        options = self.contour_options(tin, parameters, context)
         paper = sheet_paper(
             self.parameterAsEnum(parameters, "PAPER", context), self.parameterAsBool(parameters, "PORTRAIT", context)
         )
@@ -226,7 +226,7 @@ class PlanSheet(ContourAlgorithm):
         )
         drawing = SheetOptions(
             self.parameterAsDouble(parameters, "SMOOTH", context),
-            self.parameterAsDouble(parameters, "CALM", context),
+            self.calm(tin, parameters, context, feedback),
             scale,
         )
         sheet = draw_sheet(tin, options, drawing, part(progress, 0.1, 0.5))

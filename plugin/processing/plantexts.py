@@ -9,8 +9,11 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.contours.lines import ContourOptions
 from ..core.contours.sheet import Sheet
+from ..core.georeference.crs import height_datum
 from ..core.georeference.ground_grid import grid_convergence
+from ..core.messages import fill
 from ..core.surface.tin import Tin
+from ..core.units import site_units
 
 translate = QCoreApplication.translate
 
@@ -19,8 +22,7 @@ def place_notes(tin: Tin, datum: str) -> List[str]:
     """CRS, heights, and where grid north lies."""
     crs: Any = tin.crs
     plan = crs.sub_crs_list[0] if crs.sub_crs_list else crs
-    up = next((one for one in crs.sub_crs_list if one.is_vertical), None)
-    heights = datum or (up.name if up is not None else translate("hummock", "datum not stated"))
+    heights = datum or height_datum(crs) or translate("hummock", "datum not stated")
     code = ":".join(crs.to_authority() or ())
     notes = [
         translate("hummock", "Coordinates: {crs}").format(crs=f"{plan.name} ({code})" if code else plan.name),
@@ -39,14 +41,16 @@ def place_notes(tin: Tin, datum: str) -> List[str]:
 
 def contour_note(options: ContourOptions, sheet: Sheet) -> str:
     """Interval, and how far the drawing is from the surface."""
-    return translate(
+    text = translate(
         "hummock",
         "Contour interval {interval:g} {unit}, index every {every}. For drawing, heights were moved by up to "
         "{moved:.3f} m and lines by up to {shifted:.2f} m in plan.",
-    ).format(
-        interval=options.interval,
-        unit=options.unit.symbol,
-        every=options.index_every,
-        moved=sheet.moved,
-        shifted=sheet.shifted,
     )
+    said = {
+        "interval": options.interval,
+        "unit": options.unit.symbol,
+        "every": options.index_every,
+        "moved": sheet.moved,
+        "shifted": sheet.shifted,
+    }
+    return fill(text, said, units=site_units(sheet.contours.crs, options.unit))

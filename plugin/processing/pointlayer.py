@@ -33,6 +33,7 @@ from ..core.points.pointset import FIX_UNKNOWN, MARKS, PointSet, Status, make_po
 from ..core.points.rejects import LineAccount, Rejects, make_rejects
 from ..core.progress import Progress
 from ..core.units import LengthUnit, heights_to_crs_units, metres_per_height_unit, metres_per_unit, to_crs_units
+from .localnumbers import use_units
 from .parameters import core_crs
 from .sinks import add_feature, counted, fields_of
 from .versions import is_null
@@ -140,6 +141,7 @@ def read_points_layer(
     has a height.
     """
     crs = core_crs(source.sourceCrs(), label) if local_unit is None else None
+    use_units(crs)
     plan = metres_per_unit(crs) if local_unit is None else local_unit.metres
     rise = metres_per_height_unit(crs) if local_unit is None else local_unit.metres
     if height_unit is not None:

@@ -14,6 +14,7 @@ from ..core.drainage.shores import pond_shores
 from ..core.drainage.spills import spill_paths
 from ..core.progress import part
 from .algorithm import page_language, progress_of, report
+from .localnumbers import shown_of_water
 from .parameters import qgis_crs
 from .versions import LINE_SOURCE, LINE_Z, MULTIPOLYGON, POINT_SOURCE, POINT_Z, POLYGON_SOURCE
 from .waterinput import WaterAlgorithm
@@ -111,7 +112,7 @@ class FindPonds(WaterAlgorithm):
         taken, said = inlets_on(tin, inlets, self.parameterAsDouble(parameters, "REACH", context))
         report(said, feedback)
         flow = build_flow(tin, taken)
-        options = self.pond_options(parameters, context)
+        options = self.pond_options(tin, parameters, context, feedback)
         ponds = find_ponds(flow, options, part(progress, 0.3, 0.7))
         shores, crs = pond_shores(flow, ponds), qgis_crs(tin.crs)
         sink, place = self.parameterAsSink(parameters, "OUTPUT", context, pond_fields(), MULTIPOLYGON, crs)
@@ -143,11 +144,14 @@ class FindPonds(WaterAlgorithm):
             write_ponds_page(flow, ponds, shores, inlets, options, path, *page_language())
             results["HTML"] = path
         feedback.pushInfo(
-            translate(
-                "hummock",
-                "Pits: {PIT_COUNT}; ponds that noise does not explain: {PONDS}, {AREA:.1f} m² and {VOLUME:.2f} m³ when "
-                "all are full.",
-            ).format(**results)
+            shown_of_water(
+                translate(
+                    "hummock",
+                    "Pits: {PIT_COUNT}; ponds that noise does not explain: {PONDS}, {AREA:.1f} m² and {VOLUME:.2f} m³ "
+                    "when all are full.",
+                ),
+                **results,
+            )
         )
         progress(1.0, "layers")
         return results

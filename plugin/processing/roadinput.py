@@ -18,17 +18,19 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.alignment.line import Alignment, make_alignment
-from ..core.alignment.noise import USUAL_DRIFT, USUAL_SIGMA, noise_from_points, strip_noise
+from ..core.alignment.noise import noise_from_points, timed_noise
 from ..core.alignment.slopes import HeightNoise
 from ..core.alignment.stations import parse_equations, parse_station
+from ..core.georeference.crs import plan_unit
 from ..core.progress import Progress
 from ..core.surface.tin import Tin
 from ..core.units import LengthUnit, metres_per_unit
 from .algorithm import report
 from .drawnsource import parts_of
-from .parameters import UNITS, chosen_source, number, optional_number, optional_source, unit_choice
+from .parameters import chosen_source, chosen_unit, number, optional_number, optional_source, unit_choice
 from .pointlayer import PointColumns, read_points_layer
 from .surfaceinput import SurfaceAlgorithm, same_crs
+from .surfacenoise import add_drift, add_noise, surface_noise
 from .versions import LINE_SOURCE, NO_CHECK, POINT_SOURCE
 
 translate = QCoreApplication.translate
@@ -61,8 +63,11 @@ class RoadAlgorithm(SurfaceAlgorithm):
 
     def add_numbering(self) -> None:
         self.add(
-            unit_choice("UNIT", translate("hummock", "Unit of stations, offsets and heights")),
-            translate("hummock", "Of what is given and shown here. Coordinates of layers stay in the unit of the CRS."),
+            unit_choice("UNIT", translate("hummock", "Unit of stations, offsets and heights"), None, optional=True),
+            translate(
+                "hummock",
+                "Of what is given and shown here. Empty: that of the CRS, in which coordinates of layers always are.",
+            ),
         )
         self.add(
             QgsProcessingParameterString("START", translate("hummock", "Station of the line's beginning"), "0"),
@@ -80,22 +85,8 @@ class RoadAlgorithm(SurfaceAlgorithm):
         )
 
     def add_noise(self) -> None:
-        self.add(
-            number("SIGMA", translate("hummock", "Standard deviation of a height (m)"), USUAL_SIGMA, 0.0),
-            translate(
-                "hummock",
-                "Of one surveyed height, its drift included. “Check the survey” finds it; 15 mm is usual for RTK "
-                "(common practice, no source).",
-            ),
-        )
-        self.add(
-            number("DRIFT", translate("hummock", "Of it the part that drifts (m)"), USUAL_DRIFT, 0.0),
-            translate(
-                "hummock",
-                "Heights wander by this within a minute or two, so passes side by side differ by it. It hardly matters "
-                "for a grade along the line, but it tilts a crossfall. 0 if every height has an error of its own.",
-            ),
-        )
+        add_noise(self)
+        add_drift(self)
         self.add(
             QgsProcessingParameterFeatureSource(
                 "POINTS", translate("hummock", "Survey points (for times and own deviations)"), [POINT_SOURCE],
@@ -104,8 +95,9 @@ class RoadAlgorithm(SurfaceAlgorithm):
             translate(
                 "hummock",
                 "The points that the surface was built from. Their times tell which drift together, their field "
-                "sigma_v takes the place of the standard deviation above. Without them each strip of 1 m along the "
-                "line counts as a pass of its own, which is cautious.",
+                "sigma_v takes the place of the noise above. Without them the times are those that the file "
+                ".noise.json beside the mesh holds; where it holds none each strip of 1 m along the line counts as a "
+                "pass of its own, which is cautious.",
             ),
             advanced=True,
         )  # fmt: skip
@@ -187,7 +179,7 @@ class RoadAlgorithm(SurfaceAlgorithm):
                     "{layer}: {count} lines are in it; select one and tick “Selected features only”, or join them.",
                 ).format(layer=label, count=len(parts))
             )
-        unit = self.chosen_unit(parameters, context)
+        unit = chosen_unit(self, parameters, "UNIT", context) or plan_unit(tin.crs)
         line = make_alignment(
             parts[0][:, :2] * metres_per_unit(tin.crs),
             _name_of(found[0]) or label,
@@ -197,9 +189,6 @@ class RoadAlgorithm(SurfaceAlgorithm):
         )
         report(line.messages, feedback)
         return line
-
-    def chosen_unit(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> LengthUnit:
-        return UNITS[self.parameterAsEnum(parameters, "UNIT", context)]
 
     def read_noise(
         self,
@@ -211,14 +200,14 @@ class RoadAlgorithm(SurfaceAlgorithm):
         progress: Progress,
     ) -> HeightNoise:
         """The noise of the surface's heights. Raises SurveyError."""
-        sigma, drift = (self.parameterAsDouble(parameters, name, context) for name in ("SIGMA", "DRIFT"))
+        own = surface_noise(self, tin, parameters, context, feedback)
         source = optional_source(self, parameters, "POINTS", context)
         if source is None:
-            return strip_noise(line, tin, sigma, drift)
+            return timed_noise(line, tin, own.time, own.total, own.drift)
         label = source.sourceName() or "POINTS"
         same_crs(source, tin, label)
         points = read_points_layer(source, PointColumns(), label, feedback, progress)
-        noise, count = noise_from_points(line, tin, points, sigma, drift)
+        noise, count = noise_from_points(line, tin, points, own.total, own.drift)
         feedback.pushInfo(
             translate("hummock", "Noise: {count} of {vertices} vertices of the surface are points of {layer}.").format(
                 count=count, vertices=len(tin.vertices), layer=label

@@ -21,6 +21,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.alignment.line import make_alignment
 from ..core.georeference.control import ControlPoints
+from ..core.georeference.crs import plan_unit
 from ..core.handover.setout import (
     SetOut,
     along,
@@ -54,6 +55,7 @@ from .setoutoptions import GRID, OFFSETS, add_design, add_doubt, add_places, add
 from .sinks import add_feature, counted
 from .styles import SETOUT, dress_vector
 from .surfaceinput import same_crs
+from .surfacenoise import surface_noise
 from .versions import POINT_SOURCE, POINT_Z, POLYGON_GEOMETRY
 
 translate = QCoreApplication.translate
@@ -137,14 +139,14 @@ class SetOutPoints(HandoverAlgorithm):
     ) -> Dict[str, Any]:
         progress = progress_of(feedback)
         progress(0.0, "surface")
-        form = self._form(parameters, context)
         ground = self.read_surface(parameters, context)
+        form = self._form(ground, parameters, context)
         progress(0.3, "surface")
         setout = self._points(ground, form.unit, parameters, context, part(progress, 0.3, 0.5))
         if self.parameterAsString(parameters, "DESIGN", context):
             setout = with_design(setout, self.read_surface(parameters, context, "DESIGN"))
-        sigma, plan = (self.parameterAsDouble(parameters, name, context) for name in ("SIGMA", "PLAN_SIGMA"))
-        setout = with_ground(setout, ground, sigma, plan)
+        sigma = surface_noise(self, ground, parameters, context, feedback).total
+        setout = with_ground(setout, ground, sigma, self.parameterAsDouble(parameters, "PLAN_SIGMA", context))
         control = self._control(ground, parameters, context, feedback, part(progress, 0.6, 0.7))
         if control is not None:
             check_control(setout, control)
@@ -154,10 +156,10 @@ class SetOutPoints(HandoverAlgorithm):
         progress(1.0, "layers")
         return {**results, **self._numbers(setout, control, feedback)}
 
-    def _form(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> TableForm:
+    def _form(self, ground: Tin, parameters: Dict[str, Any], context: QgsProcessingContext) -> TableForm:
         return TableForm(
             parse_columns(self.parameterAsString(parameters, "COLUMNS", context)),
-            chosen_unit(self, parameters, "UNIT", context) or LengthUnit.METRE,
+            chosen_unit(self, parameters, "UNIT", context) or plan_unit(ground.crs),
             self.parameterAsInt(parameters, "DECIMALS", context),
             DELIMITERS[self.parameterAsEnum(parameters, "DELIMITER", context)],
             self.parameterAsBool(parameters, "HEADER", context),

@@ -14,6 +14,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 from ..core.handover.setout_table import USUAL
 from .parameters import number, unit_choice
 from .surfaceinput import SurfaceAlgorithm
+from .surfacenoise import add_noise
 from .versions import ANY_FIELD, NUMERIC_FIELD, POINT_SOURCE, TABLE_SOURCE, WHOLE_NUMBER
 
 translate = QCoreApplication.translate
@@ -108,11 +109,7 @@ def add_design(algorithm: SurfaceAlgorithm) -> None:
 
 def add_doubt(algorithm: SurfaceAlgorithm) -> None:
     """What is unsure."""
-    algorithm.add(
-        number("SIGMA", translate("hummock", "Standard deviation of a surveyed height (m)"), 0.015, 0.0),
-        translate("hummock", "“Check the survey” finds it; 15 mm is usual for RTK (common practice, no source)."),
-        advanced=True,
-    )
+    add_noise(algorithm, advanced=True)
     algorithm.add(
         number("PLAN_SIGMA", translate("hummock", "Standard deviation of set-out in plan (m)"), 0.02, 0.0),
         translate("hummock", "On a slope a pole held aside meets another height."),
@@ -123,8 +120,11 @@ def add_doubt(algorithm: SurfaceAlgorithm) -> None:
 def add_table(algorithm: SurfaceAlgorithm) -> None:
     """The form of the table, and the control points in it."""
     algorithm.add(
-        unit_choice("UNIT", translate("hummock", "Unit of the table")),
-        translate("hummock", "Of coordinates, heights and stations in the table, and of the lengths given here."),
+        unit_choice("UNIT", translate("hummock", "Unit of the table"), None, optional=True),
+        translate(
+            "hummock",
+            "Of coordinates, heights and stations in the table, and of the lengths given here. Empty: that of the CRS.",
+        ),
     )
     algorithm.add(
         number("DECIMALS", translate("hummock", "Decimals"), 3, 0, 6, WHOLE_NUMBER),

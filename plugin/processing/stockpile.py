@@ -44,8 +44,10 @@ translate = QCoreApplication.translate
 KINDS = (BaseKind.SURFACE, BaseKind.PLANE, BaseKind.LOWEST, BaseKind.HIGHEST)
 
 _LABEL = (
-    "name || '\\n' || 'above ' || format_number(above_m3, 1) || ' ± ' || format_number(above_95_m3, 1) || ' m³\\n' || "
-    "'below ' || format_number(below_m3, 1) || ' ± ' || format_number(below_95_m3, 1) || ' m³'"
+    "name || '\\n' || 'above ' || format_number(round(above_m3{factor}, 1) + 0, 1) || ' ± ' || "
+    "format_number(above_95_m3{factor}, 1) || ' {unit}\\n' || "  # + 0: a little less than nothing is 0, not -0
+    "'below ' || format_number(round(below_m3{factor}, 1) + 0, 1) || ' ± ' || "
+    "format_number(below_95_m3{factor}, 1) || ' {unit}'"
 )
 
 
@@ -182,7 +184,7 @@ class StockpileVolume(SurfaceAlgorithm):
         """Name, line in metres and comparison of each feature."""
         kind = KINDS[self.parameterAsEnum(parameters, "BASE", context)]
         own = self.parameterAsBoolean(parameters, "OWN_HEIGHTS", context)
-        certainty = first_certainty(self, parameters, context)
+        certainty = first_certainty(self, tin, parameters, context, feedback)
         offset = offset_sigma(self, parameters, context) if own else 0.0
         lines = self._lines(tin, own, parameters, context, feedback)
         for i, (name, ring) in enumerate(lines):

@@ -101,7 +101,7 @@ class GradeStrip(SurfaceAlgorithm):
         progress = progress_of(feedback)
         progress(0.0, "surface")
         tin = self.read_surface(parameters, context)
-        options = study_options(self, parameters, context)
+        options = study_options(self, tin, parameters, context, feedback)
         chosen = read_strip(self, tin, chosen_slopes(self, parameters, context), parameters, context, feedback)
         surplus = self.parameterAsDouble(parameters, "SURPLUS", context)
         balance: Optional[Balance] = None

@@ -11,6 +11,8 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Callable, Dict, List, Mapping, Optional, Sequence
 
+from pyproj import CRS
+from pyproj.exceptions import CRSError
 from qgis.core import (
     QgsCategorizedSymbolRenderer,
     QgsColorRampShader,
@@ -41,6 +43,7 @@ from qgis.PyQt.QtGui import QColor
 
 from ..core.messages import QT_TRANSLATE_NOOP
 from .fixedcolours import fix_profile
+from .localnumbers import undo_units, use_units
 from .maptips import (
     LINE_STATUSES,
     STATUSES,
@@ -53,6 +56,7 @@ from .maptips import (
     point_tip,
     walk_tip,
 )
+from .parameters import crs_text
 from .versions import EQUAL_INTERVAL, INTERPOLATED, MESH_HINT
 
 FOLDER = Path(__file__).resolve().parent.parent / "styles"
@@ -268,6 +272,19 @@ def dress_layer(
         context.layerToLoadOnCompletionDetails(destination).setPostProcessor(dressing)
 
 
+def _offer_tip(layer: QgsVectorLayer, tip: Callable[[], str]) -> None:
+    """A map tip whose lengths are in the units of the layer's CRS."""
+    crs = layer.crs()
+    try:
+        units = use_units(CRS.from_user_input(crs_text(crs)) if crs.isValid() else None)
+    except CRSError:  # one that only QGIS understands
+        units = use_units(None)
+    try:
+        layer.setMapTipTemplate(tip())
+    finally:
+        undo_units(units)
+
+
 def apply_qml(layer: QgsVectorLayer, qml: str) -> None:
     """Give the layer the style of a file in ``styles/``, its legend in QGIS's language."""
     layer.loadNamedStyle(str(FOLDER / qml))
@@ -279,7 +296,7 @@ def apply_qml(layer: QgsVectorLayer, qml: str) -> None:
         for rule in renderer.rootRule().children():
             rule.setLabel(translate("hummock", rule.label()))
     if qml in TIPS:
-        layer.setMapTipTemplate(TIPS[qml]())
+        _offer_tip(layer, TIPS[qml])
     if qml == POINTS:
         _offer_words(layer, "status", STATUSES)
     if qml == FOUND_LINES:

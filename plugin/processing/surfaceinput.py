@@ -22,6 +22,7 @@ from ..core.handover.recent_meshes import recent_2dm
 from ..core.messages import SurveyError
 from ..core.surface.tin import Tin
 from .algorithm import HummockAlgorithm, tell
+from .localnumbers import use_units
 from .parameters import core_crs, qgis_crs
 
 translate = QCoreApplication.translate
@@ -81,11 +82,15 @@ class SurfaceAlgorithm(HummockAlgorithm):
             return str(layer.name())
         return Path(self.parameterAsString(parameters, name, context)).stem
 
+    def mesh_path(self, parameters: Dict[str, Any], context: QgsProcessingContext, name: str = "INPUT") -> str:
+        """The file of the mesh ``name``."""
+        layer = self.parameterAsMeshLayer(parameters, name, context)
+        return str(layer.source()) if layer is not None else self.parameterAsString(parameters, name, context)
+
     def read_surface(self, parameters: Dict[str, Any], context: QgsProcessingContext, name: str = "INPUT") -> Tin:
         """The surface of the mesh layer or file ``name``, with its CRS. Raises SurveyError."""
         layer = self.parameterAsMeshLayer(parameters, name, context)
-        path = layer.source() if layer is not None else self.parameterAsString(parameters, name, context)
-        return self.read_mesh(layer, path, parameters, context)
+        return self.read_mesh(layer, self.mesh_path(parameters, context, name), parameters, context)
 
     def read_mesh(
         self, layer: Optional[QgsMeshLayer], path: str, parameters: Dict[str, Any], context: QgsProcessingContext
@@ -95,6 +100,7 @@ class SurfaceAlgorithm(HummockAlgorithm):
         crs = None if given.isValid() else read_prj(path)
         if crs is None:
             crs = core_crs(given if given.isValid() or layer is None else layer.crs(), path)
+        use_units(crs)
         return recent_2dm(Path(path), crs)
 
 

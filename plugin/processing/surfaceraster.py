@@ -146,7 +146,7 @@ class SurfaceRaster(SurfaceAlgorithm):
                 translate(
                     "hummock",
                     "Smooth heights are for drawing only: they are up to {largest:.3f} m off the surface, most at "
-                    "E {easting:.3f} N {northing:.3f} (m).",
+                    "E {easting:.3f} N {northing:.3f}.",
                 ),
                 largest=grid.largest_difference,
                 easting=grid.easting,

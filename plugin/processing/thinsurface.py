@@ -14,6 +14,7 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.handover.mesh import write_2dm
+from ..core.handover.mesh_noise import write_mesh_noise
 from ..core.handover.projection import write_prj
 from ..core.progress import part
 from ..core.surface.thin import thin_surface
@@ -22,6 +23,7 @@ from .localnumbers import shown
 from .parameters import number, qgis_crs
 from .styles import load_mesh
 from .surfaceinput import SurfaceAlgorithm
+from .surfacenoise import told_noise
 
 translate = QCoreApplication.translate
 
@@ -75,7 +77,10 @@ class ThinSurface(SurfaceAlgorithm):
             QgsProcessingParameterFileDestination(
                 "OUTPUT", translate("hummock", "Thinned surface (2DM mesh)"), translate("hummock", "2DM meshes (*.2dm)")
             ),
-            translate("hummock", "The mesh file; its CRS is written beside it as .prj."),
+            translate(
+                "hummock",
+                "The mesh file; its CRS is written beside it as .prj, the noise of its survey as .noise.json.",
+            ),
         )
         self.addOutput(QgsProcessingOutputMapLayer("SURFACE", translate("hummock", "Surface, for the next step")))
         self.add_numbers(
@@ -98,6 +103,8 @@ class ThinSurface(SurfaceAlgorithm):
         path = self.parameterAsFileOutput(parameters, "OUTPUT", context)
         write_2dm(thinned.tin, path)
         write_prj(path, thinned.tin.crs)
+        noise = told_noise(self, tin, parameters, context, feedback)
+        write_mesh_noise(path, None if noise is None else noise.of_nodes(thinned.kept))
         if self.parameterAsBool(parameters, "LOAD", context):
             load_mesh(context, path, "OUTPUT", translate("hummock", "Thinned surface, height"), qgis_crs(tin.crs))
         kept, dropped = len(thinned.kept), len(tin.vertices) - len(thinned.kept)
@@ -106,7 +113,7 @@ class ThinSurface(SurfaceAlgorithm):
                 translate(
                     "hummock",
                     "Vertices kept: {kept}, dropped: {dropped}. Largest difference {largest:.4f} m at E {easting:.3f} "
-                    "N {northing:.3f} (m), root mean square {rms:.4f} m; asked for: {tolerance:g} m.",
+                    "N {northing:.3f}, root mean square {rms:.4f} m; asked for: {tolerance:g} m.",
                 ),
                 kept=kept,
                 dropped=dropped,

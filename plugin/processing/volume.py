@@ -134,7 +134,7 @@ class VolumeBetween(SurfaceAlgorithm):
             ),
             part(progress, 0.2, 0.5),
         )
-        options = chosen_study(self, existing, parameters, context, feedback, second=True)
+        options = chosen_study(self, existing, parameters, context, feedback, design)
         found = study(comparison, options, progress=part(progress, 0.2, 0.9))
         tell(found, feedback)
         return {**write_results(self, found, parameters, context), **write_table(self, found, parameters, context)}

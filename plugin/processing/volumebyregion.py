@@ -54,8 +54,11 @@ from .volumeresults import (
 translate = QCoreApplication.translate
 
 _LABEL = (
-    "region || '\\n' || 'cut ' || format_number(cut_m3, 0) || ' ± ' || format_number(cut_95_m3, 0) || ' m³\\n' || "
-    "'fill ' || format_number(fill_m3, 0) || ' ± ' || format_number(fill_95_m3, 0) || ' m³'"
+    "region || '\\n' || 'cut ' || format_number(round(cut_m3{factor}) + 0, 0) || ' ± ' || "
+    "format_number(cut_95_m3{factor}, 0) || "
+    "' {unit}\\n' || "  # + 0: a little less than nothing is 0, not -0
+    "'fill ' || format_number(round(fill_m3{factor}) + 0, 0) || ' ± ' || format_number(fill_95_m3{factor}, 0) || "
+    "' {unit}'"
 )
 
 
@@ -170,7 +173,7 @@ class VolumeByRegion(SurfaceAlgorithm):
         names = (self.surface_name(parameters, context, "EXISTING"), name)
         comparison = Comparison(existing, design, names=names, progress=part(progress, 0.2, 0.5))
         options = replace(
-            chosen_study(self, existing, parameters, context, feedback, second=True),
+            chosen_study(self, existing, parameters, context, feedback, comparison.design_tin),
             uppermost=self.parameterAsString(parameters, "UPPERMOST", context),
             layers=self._layers(parameters, context),
         )

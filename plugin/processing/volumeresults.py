@@ -19,6 +19,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.earthwork.depth_polygons import UNCHANGED
 from ..core.earthwork.study import Certainty, Study, StudyOptions
+from ..core.georeference.crs import plan_unit
 from ..core.progress import silent
 from ..core.surface.tin import Tin
 from ..core.units import heights_to_crs_units, metres_per_unit
@@ -164,13 +165,17 @@ def chosen_study(
     parameters: Dict[str, Any],
     context: QgsProcessingContext,
     feedback: QgsProcessingFeedback,
-    second: bool,
+    design: Optional[Tin] = None,
+    second: bool = True,
 ) -> StudyOptions:
-    """What the parameters ask about a comparison of ``tin``, with a ``second`` surface or a plane."""
+    """What the parameters ask about a comparison of ``tin`` with the surface ``design``, or a plane for None.
+
+    ``second``: whether the algorithm asks for two surfaces.
+    """
     earth = chosen_earth(algorithm, parameters, context)
     return StudyOptions(
-        existing=first_certainty(algorithm, parameters, context, "EXISTING" if second else "INPUT", feedback),
-        design=second_certainty(algorithm, parameters, context, "DESIGN", feedback) if second else Certainty(),
+        existing=first_certainty(algorithm, tin, parameters, context, feedback, "EXISTING" if second else "INPUT"),
+        design=Certainty() if design is None else second_certainty(algorithm, design, parameters, context, feedback),
         offset_sigma=offset_sigma(algorithm, parameters, context),
         offset=given_offset(algorithm, parameters, context) if second else None,
         limits=chosen_limits(algorithm, parameters, context),
@@ -191,16 +196,17 @@ def chosen_study(
 def class_texts(study: Study) -> Dict[int, str]:
     """What the legend calls each class, by its number."""
     found = {UNCHANGED: translate("hummock", "unchanged")}
-    steps = [0.0, *study.limits]
+    unit = plan_unit(study.comparison.existing.crs)
+    steps, symbol = [limit / unit.metres for limit in (0.0, *study.limits)], unit.symbol
     for size in range(1, len(steps) + 1):
         low = f"{steps[size - 1]:.4g}"
         if size == len(steps):
-            found[size] = translate("hummock", "fill over {low} m").format(low=low)
-            found[-size] = translate("hummock", "cut over {low} m").format(low=low)
+            found[size] = translate("hummock", "fill over {low} {unit}").format(low=low, unit=symbol)
+            found[-size] = translate("hummock", "cut over {low} {unit}").format(low=low, unit=symbol)
         else:
             high = f"{steps[size]:.4g}"
-            found[size] = translate("hummock", "fill {low} to {high} m").format(low=low, high=high)
-            found[-size] = translate("hummock", "cut {low} to {high} m").format(low=low, high=high)
+            found[size] = translate("hummock", "fill {low} to {high} {unit}").format(low=low, high=high, unit=symbol)
+            found[-size] = translate("hummock", "cut {low} to {high} {unit}").format(low=low, high=high, unit=symbol)
     return found
 
 

@@ -23,7 +23,7 @@ from ..core.quality.plan import LineUse, Terrain, WalkOptions, WalkPlan, plan_wa
 from ..core.units import metres_per_unit
 from .algorithm import HummockAlgorithm, progress_of, tell
 from .drawnsource import parts_of
-from .localnumbers import shown
+from .localnumbers import shown, use_units
 from .parameters import chosen_source, chosen_unit, core_crs, number, optional_number, qgis_crs, unit_choice
 from .sinks import counted
 from .styles import WALK, dress_vector
@@ -138,9 +138,7 @@ class PlanWalk(HummockAlgorithm):
     def _add_walk(self, usual: WalkOptions) -> None:
         """What the rover does."""
         self.add(
-            number(
-                "SIGMA", translate("hummock", "Standard deviation of one height of the rover (m)"), usual.sigma, 0.0
-            ),
+            number("SIGMA", translate("hummock", "Noise of a height (m, 1 sigma)"), usual.sigma, 0.0),
             translate("hummock", "0.02 is usual for a fixed solution on a pole that is walked."),
         )
         self.add(
@@ -195,6 +193,7 @@ class PlanWalk(HummockAlgorithm):
         progress = progress_of(feedback)
         source = chosen_source(self, parameters, "INPUT", context)
         crs = core_crs(source.sourceCrs(), source.sourceName() or "INPUT")
+        use_units(crs)
         rings = _rings(source, metres_per_unit(crs), part(progress, 0.0, 0.2))
         options = self._options(crs, parameters, context)
         plan = plan_walk(rings, options, part(progress, 0.2, 0.7))

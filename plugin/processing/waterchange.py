@@ -33,6 +33,7 @@ from ..core.surface.locate import locate
 from ..core.surface.tin import Tin
 from ..core.units import metres_per_unit
 from .algorithm import page_language, progress_of, report
+from .localnumbers import shown_of_water
 from .parameters import number, optional_number, qgis_crs
 from .sinks import add_feature, counted, fields_of
 from .versions import (
@@ -156,7 +157,7 @@ class CompareWater(WaterAlgorithm):
         tins = (self.read_surface(parameters, context), self.read_surface(parameters, context, "DESIGN"))
         _refuse_other_crs(*tins)
         inlets = self.read_inlets(tins[0], parameters, context, feedback, part(progress, 0.05, 0.1))
-        options, hollows = self.pond_options(parameters, context), self.hollows(parameters, context)
+        options, hollows = self.pond_options(tins[0], parameters, context, feedback), self.hollows(parameters, context)
         reach = self.parameterAsDouble(parameters, "REACH", context)
         found = []
         for tin, start in zip(tins, (0.1, 0.35)):
@@ -179,11 +180,14 @@ class CompareWater(WaterAlgorithm):
             write_change_page(before, after, change, inlets, options, path, *page_language())
             results["HTML"] = path
         feedback.pushInfo(
-            translate(
-                "hummock",
-                "Ponds new: {NEW}, gone: {GONE}, deeper or shallower: {CHANGED}; {VOLUME:+.2f} m³ in full ponds; "
-                "{MOVED_AREA:.1f} m² whose water goes elsewhere.",
-            ).format(**results)
+            shown_of_water(
+                translate(
+                    "hummock",
+                    "Ponds new: {NEW}, gone: {GONE}, deeper or shallower: {CHANGED}; {VOLUME:+.2f} m³ in full ponds; "
+                    "{MOVED_AREA:.1f} m² whose water goes elsewhere.",
+                ),
+                **results,
+            )
         )
         progress(1.0, "layers")
         return results

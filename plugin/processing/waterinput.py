@@ -18,12 +18,13 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.drainage.inlet_list import Inlet, in_stretches
 from ..core.drainage.ponds import PondOptions
-from ..core.drainage.study import USUAL_SIGMA, Hollows, WaterOptions
+from ..core.drainage.study import Hollows, WaterOptions
 from ..core.progress import Progress
 from ..core.surface.tin import Tin
 from .drawnsource import drawn_parts
 from .parameters import number, optional_number, optional_source
 from .surfaceinput import SurfaceAlgorithm
+from .surfacenoise import add_noise, surface_noise
 from .versions import ANY_FIELD, LINE_SOURCE, POINT_SOURCE, is_null
 
 translate = QCoreApplication.translate
@@ -75,14 +76,7 @@ class WaterAlgorithm(SurfaceAlgorithm):
 
     def add_noise(self) -> None:
         """SIGMA, MIN_DEPTH and CHANCE: which hollows count as ponds."""
-        self.add(
-            number("SIGMA", translate("hummock", "Noise of a height: standard deviation (m)"), USUAL_SIGMA, 0.0),
-            translate(
-                "hummock",
-                "A mesh does not hold it. “Check the survey” finds it from the survey itself (how heights repeat); "
-                "0.015 m is usual for RTK in the open. 0: every hollow counts.",
-            ),
-        )
+        add_noise(self)
         self.add(
             number("MIN_DEPTH", translate("hummock", "Least depth of a pond (m)"), 0.0, 0.0),
             translate("hummock", "Shallower hollows do not count, however sure they are."),
@@ -112,11 +106,11 @@ class WaterAlgorithm(SurfaceAlgorithm):
             translate("hummock", "What becomes of water that comes to a place with nothing lower around it."),
         )
 
-    def pond_options(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> PondOptions:
-        sigma, depth, chance = (
-            self.parameterAsDouble(parameters, name, context) for name in ("SIGMA", "MIN_DEPTH", "CHANCE")
-        )
-        return PondOptions(sigma, depth, chance / 100)
+    def pond_options(
+        self, tin: Tin, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> PondOptions:
+        depth, chance = (self.parameterAsDouble(parameters, name, context) for name in ("MIN_DEPTH", "CHANCE"))
+        return PondOptions(surface_noise(self, tin, parameters, context, feedback).total, depth, chance / 100)
 
     def hollows(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> Hollows:
         return HOLLOWS[self.parameterAsEnum(parameters, "HOLLOWS", context)]

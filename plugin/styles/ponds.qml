@@ -329,6 +329,6 @@
   </labeling>
   <blendMode>0</blendMode>
   <featureBlendMode>0</featureBlendMode>
-  <mapTip>&lt;b>[% replace(replace(replace("pond", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]&lt;/b> [% round("depth_m", 3) %] m ± [% round("sigma_m", 3) %] m&lt;br>[% round("area_m2", 1) %] m², [% round("volume_m3", 2) %] m³&lt;br>→ [% coalesce("spills_to", '') %]</mapTip>
+  <mapTip>&lt;b>[% replace(replace(replace("pond", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]&lt;/b> [% round("depth_m", 3) %] m ± [% round("sigma_m", 3) %] m&lt;br>[% round("area_m2", 1) %] m², [% round("volume_m3", 2) %] m³&lt;br>→ [% replace(replace(replace(coalesce("spills_to", ''), '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]</mapTip>
   <layerGeometryType>2</layerGeometryType>
 </qgis>
