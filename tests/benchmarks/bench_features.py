@@ -18,6 +18,7 @@ from plugin.core.features.find import find_features
 from plugin.core.points.pointset import PointSet, make_points
 from tests.core.line_surfaces import score_surface
 from tests.core.simulated_lines import FAMILIES, NATURAL, Site, ditch, score, street
+from tests.core.simulated_places import PLACES
 
 SEEDS = 30
 
@@ -39,7 +40,7 @@ def groups() -> Dict[str, Callable[[int], Site]]:
         )
     result["bottom, crossed too"] = lambda seed: only_bottom(ditch(seed, walk="bottom"))
     result["bottom, along"] = lambda seed: only_bottom(ditch(seed, walk="along"))
-    return {**result, **FAMILIES}
+    return {**result, **FAMILIES, **PLACES}
 
 
 def run_sites(seeds: int = SEEDS) -> None:

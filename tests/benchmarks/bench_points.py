@@ -23,8 +23,8 @@ from plugin.core.georeference.intake import Intake, take_in
 from plugin.core.georeference.intake_options import IntakeOptions
 from plugin.core.points.geographic import HeightKind
 
-BAR = 4.0
-BAR_MIB = 1024.0
+BAR = 3.3
+BAR_MIB = 350.0
 TURNS = 4
 
 

@@ -125,6 +125,16 @@ def marks() -> Iterator[Shape]:
 
     whole = [([lon, lat, up], {"name": name, "code": code}) for lon, lat, up, name, code in points]
     yield Shape("gdal geojson", features(whole), degrees_of(truth, 2), codes, names, suffix=".geojson", **in_degrees)
+    track = [[lon, lat, up] for lon, lat, up, _, _ in points]
+    for kind, at in (("LineString", track), ("MultiLineString", [track[:20], track[20:]])):
+        line = {"type": "Feature", "geometry": {"type": kind, "coordinates": at}, "properties": {}}
+        made = json.dumps({"type": "FeatureCollection", "features": [line]}).encode()
+        yield Shape(f"gdal geojson {kind}", made, degrees_of(truth, 2), suffix=".geojson", **in_degrees)
+    string = " ".join(f"{lon:.9f},{lat:.9f},{up:.3f}" for lon, lat, up in track)
+    line = kml[: kml.index("<Folder>")] + (
+        f"<Placemark><LineString><coordinates>{string}</coordinates></LineString></Placemark></Document></kml>"
+    )
+    yield Shape("gdal kml line", line.encode(), degrees_of(truth, 2), suffix=".kml", **in_degrees)
     for word, unit in (("elevation", 1.0), ("elev_ft", 0.3048), ("height_cm", 0.01), ("Höhe", 1.0)):
         beside = [([lon, lat], {"name": name, word: up / unit}) for lon, lat, up, name, _ in points]
         yield Shape(f"gdal geojson {word}", features(beside), degrees_of(truth, 2), suffix=".geojson", **in_degrees)

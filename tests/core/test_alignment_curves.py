@@ -55,6 +55,18 @@ def test_sigmas_hold_in_many_draws():
     assert inside.mean() > 0.9
 
 
+def test_sigmas_of_a_short_profile_count_what_was_fitted():
+    """14 heights, five of them taken by the fit: sigmas that leave that out are a quarter too small."""
+    rng = np.random.default_rng(2)
+    s, grades, found = np.linspace(0, 200, 14), [0.04, -0.03], []
+    for _ in range(250):
+        fit = fit_heights(s, design(s, grades, [100.0], [80.0]) + rng.normal(0, 0.01, len(s)), most=1)
+        found.append([*((g.grade, g.sigma) for g in fit.grades), (fit.curves[0].k, fit.curves[0].k_sigma)])
+    found = np.array(found)
+    ratio = found[:, :, 0].std(axis=0, ddof=1) / np.sqrt(np.mean(found[:, :, 1] ** 2, axis=0))
+    np.testing.assert_allclose(ratio, 1, atol=0.15)  # 250 draws know a deviation to 4.5 %, and soft-L1 costs 5 %
+
+
 def test_covers_and_kerbs_crossed_count_little():
     rng = np.random.default_rng(2)
     z = design(S) + rng.normal(0, 0.008, len(S))

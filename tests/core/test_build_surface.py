@@ -6,6 +6,7 @@ from typing import List, Optional, Sequence, Set, Tuple
 
 import numpy as np
 import pytest
+import shapely
 from scipy.interpolate import LinearNDInterpolator
 from scipy.spatial import Delaunay
 
@@ -519,6 +520,26 @@ def test_boundary_across_the_rim(ring: List[List[float]], area: float, steps: in
     surface = build_surface(survey(square_grid(10 * steps + 1, 1 / steps), z), lines(line(LineKind.BOUNDARY, ring)))
     check_tin(surface.tin)
     assert surface.tin.plan_area == pytest.approx(area, abs=0.01)
+
+
+@pytest.mark.parametrize("seed", range(12))
+def test_boundary_across_a_rim_in_any_direction(seed: int) -> None:
+    """Against GEOS: where it ends on the rim, rounded to the grid, nothing leads around its end."""
+    rng = np.random.default_rng(seed)
+    xy = places(60, rng)
+    angle = np.sort(rng.uniform(0, 2 * np.pi, 5))
+    angle[-1] = angle[0] + np.pi  # around the middle in any case
+    ring = SITE + SIZE * (0.5 + np.column_stack([np.cos(angle), np.sin(angle)]) * rng.uniform(0.3, 0.9, (5, 1)))
+    ring = ring[np.argsort(np.arctan2(*(ring - ring.mean(axis=0)).T))]
+    soft = line(LineKind.BREAKLINE, (ring[[0, 2]] - SITE).tolist())
+    surface = build_surface(survey(xy), lines(line(LineKind.BOUNDARY, (ring - SITE).tolist()), soft))
+    check_tin(surface.tin)
+    covered = shapely.Polygon(ring).intersection(shapely.convex_hull(shapely.multipoints(xy)))
+    assert surface.tin.plan_area == pytest.approx(covered.area, abs=0.02)
+    assert covered.area < shapely.Polygon(ring).area
+    tin = surface.tin
+    corners = shapely.points(tin.vertices[np.unique(tin.triangles), :2] + tin.origin)
+    assert shapely.distance(corners, covered).max() < 2 * GRID
 
 
 # -------------------------------------------------------------------------------------------------- the rim

@@ -9,8 +9,9 @@ import pytest
 
 from plugin.core.handover.check_findings import write_check_findings
 from plugin.core.points.pointset import make_points
-from plugin.core.quality.check import SurveyCheck, check_survey
+from plugin.core.quality.check import SurveyCheck, _runs, check_survey
 from plugin.core.quality.repeatability import Repeatability, RunRepeatability
+from plugin.core.quality.walk import make_walk
 from plugin.core.report.labels import Words
 from plugin.core.report.run_figures import runs_figure
 
@@ -70,3 +71,13 @@ def test_the_runs_are_drawn_row_by_row() -> None:
     assert one.uri.startswith("data:image/svg+xml")
     assert len(two.uri) > len(one.uri)
     assert two.uri == runs_figure(runs, ["2–90", "91–130"], whole, Words(str)).uri
+
+
+def test_a_pause_ends_a_run():
+    """Runs are told one by one: standing still for 61 seconds ends one, 59 seconds do not."""
+    x = np.arange(30.0)
+    for pause, count in ((59.0, 1), (61.0, 2)):
+        time = x + np.where(x >= 15, pause - 1, 0.0)
+        points = make_points(x, np.zeros(30), np.full(30, 100.0), time=time)
+        walk = make_walk(np.arange(30), x, np.zeros(30), points.height)
+        assert len(set(_runs(points, walk).tolist())) == count

@@ -324,6 +324,18 @@ def test_ridge_exactly_at_a_level_is_walked_both_ways_and_is_no_depression() -> 
     assert not ridge.depression.any()
 
 
+def test_a_bent_ridge_exactly_at_a_level_is_no_depression() -> None:
+    """An L of vertices at the level, walked out and back: its area is 0, whatever rounding makes of the sums."""
+    z = np.zeros((5, 5))
+    z[1, 1:4] = z[2:4, 3] = 1.0
+    swap = np.zeros((4, 4), dtype=bool)
+    swap[1, 2] = False
+    ridge = trace_contours(grid_tin(z, ~swap), ContourOptions(interval=1.0))
+    assert len(ridge) == 1
+    assert ridge.closed.all()
+    assert not ridge.depression.any()
+
+
 def test_void_ends_lines_at_its_rim() -> None:
     """Lines that meet a hole in the surface stop there."""
     tin = random_terrain(4)

@@ -172,3 +172,25 @@ def test_far_outside_is_asked_and_a_few_kilometres_beyond_the_border_are_not(tmp
     done = take_in([beyond], IntakeOptions(crs=UTM32))
     assert done.areas[0].outside.all()
     assert any("beyond the border" in str(one) for one in done.messages)
+
+
+@pytest.mark.parametrize("from_line", [100, 133])
+def test_part_of_the_lines_in_another_order_names_the_correction_that_mends_them(tmp_path, from_line):
+    rng = np.random.default_rng(from_line)
+    east = np.round(548_240 + np.cumsum(rng.normal(0, 0.4, 200)), 3)
+    north = np.round(5_712_395 + np.cumsum(rng.normal(0, 0.4, 200)), 3)
+    rows = []
+    for i, (e, n) in enumerate(zip(east, north)):
+        first, second = (n, e) if i >= from_line else (e, n)
+        rows.append(f"{i},{first:.3f},{second:.3f},92.{i:03d}")
+    path = tmp_path / "survey.csv"
+    path.write_text("Pt,E,N,Z\n" + "\n".join(rows) + "\n")
+    try:
+        said = " ".join(map(str, take_in([path], IntakeOptions(crs=UTM32)).messages))
+        assert from_line > 100  # the gate put the fewer lines aside
+    except QuestionError as error:
+        said = str(error)
+    assert "--correct swapped" in said
+    points = take_in([path], IntakeOptions(crs=CRS.from_epsg(25832), correct="swapped")).survey.points
+    assert np.allclose(points.easting, east)
+    assert np.allclose(points.northing, north)

@@ -7,7 +7,8 @@ from test_intake import log, plan_lines, write
 
 from plugin.core.georeference.area import check_area
 from plugin.core.georeference.axes import from_lonlat
-from plugin.core.georeference.crs_doubt import doubts, project_doubt, said_in_file
+from plugin.core.georeference.crs_doubt import doubts, project_doubt
+from plugin.core.georeference.crs_said import said_in_lines
 from plugin.core.georeference.intake import take_in
 from plugin.core.georeference.intake_options import IntakeOptions
 from plugin.core.georeference.position import Kind, Landmark, distance_text, place_said, site_of
@@ -135,10 +136,8 @@ def test_a_log_of_the_site_doubts_the_zone_of_a_table(tmp_path):
         ("# EPSG: 4326 GNSS", 25832, False), ("# Gauss Kruger zone 4", 31467, True), ("# zone 3", 31467, False),
     ],
 )  # fmt: skip
-def test_a_file_that_names_another_system_is_told(tmp_path, comment, code, doubtful):
-    file = tmp_path / "a.csv"
-    file.write_text(f"{comment}\nname,easting,northing,height\np,1,2,3\n", encoding="utf-8")
-    assert bool(said_in_file(str(file), CRS.from_epsg(code))) == doubtful
+def test_a_file_that_names_another_system_is_told(comment, code, doubtful):
+    assert bool(said_in_lines("a.csv", [comment], CRS.from_epsg(code))) == doubtful
 
 
 def test_the_crs_of_the_project_is_a_hint_where_there_is_no_layer():

@@ -8,7 +8,7 @@ from shapely.geometry import Polygon, box
 from plugin.core.contours.spots import SpotKind, find_spots
 from plugin.core.drainage.flow import build_flow
 from plugin.core.drainage.inlets import inlet_triangles
-from plugin.core.drainage.ponds import PondOptions, find_ponds
+from plugin.core.drainage.ponds import PondOptions, find_ponds, noise_chance
 from plugin.core.drainage.shores import pond_shores
 from plugin.core.drainage.steps import PathEnd
 from plugin.core.messages import SurveyError
@@ -252,3 +252,12 @@ def test_wrong_options_are_refused(options):
         ponds_of(cone(-4.0), **options)
     assert caught.value.code == "bad_pond_options"
     assert "Correct it" in str(caught.value)
+
+
+def test_the_chance_of_a_dam_is_that_of_one_height_above_a_mean():
+    """One height of the brim stands out from the mean of nine under water: counted in draws."""
+    draws = np.random.default_rng(4).normal(size=(400_000, 10))
+    counted = np.mean(draws[:, 0] - draws[:, 1:].mean(axis=1) > 1.5)
+    one = np.ones(1)
+    chance = noise_chance(0.015 * one, 0.016 * one, np.array([9]), one, 0.01 * one)
+    assert chance[0] == pytest.approx(counted, rel=0.03)

@@ -83,6 +83,15 @@ def test_boundaries_are_closed(tmp_path):
     assert [line.is_closed for line in found] == [True] * (len(found) - 1) + [False]
 
 
+def test_a_closed_line_has_each_vertex_once(tmp_path):
+    """DXF closes a polyline by its flag; a first vertex repeated at the end would be a piece without length."""
+    ring = np.array([[0, 0, 1.0], [4, 0, 1], [4, 3, 2], [0, 3, 2], [0, 0, 1]])
+    drawing = Drawing(None, None, [DxfLine("VOID", ring, True), DxfLine("VOID", ring[:-1], True)])
+    for line in opened(drawing, tmp_path / "a.dxf").modelspace().query("POLYLINE"):
+        assert line.is_closed
+        assert [tuple(vertex.dxf.location) for vertex in line.vertices] == [tuple(place) for place in ring[:-1]]
+
+
 def test_points_have_names_and_heights(tmp_path):
     names = np.array(["A1", "Höhe ^ 坂\n%%d", ""], object)
     points = make_points([1.0, 2.0, 3.0], [4.0, 5.0, 6.0], [7.125, -0.001, np.nan], name=names)

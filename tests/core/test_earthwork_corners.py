@@ -89,6 +89,68 @@ def test_a_jog_is_mitred_where_a_fan_has_no_room():
     assert Polygon(found.outline[:, :2] - ORIGIN).symmetric_difference(wanted).area < 4.0
 
 
+def from_rim(ring, places, run, crest):
+    """Heights (q,) of slopes of fill from the edges of a ring (k, 3), square to each, and from its corner ``crest`` all
+    around: the highest, which is reached first."""
+    best = ring[crest, 2] - np.hypot(*(places - ring[crest, :2]).T) / run
+    for a, b in zip(ring, np.roll(ring, -1, axis=0)):
+        length = np.hypot(*(b - a)[:2])
+        if length > 1e-6:
+            along = (b - a)[:2] / length
+            t, out = (places - a[:2]) @ along, (places - a[:2]) @ np.array([along[1], -along[0]])
+            height = a[2] + t * (b[2] - a[2]) / length - out / run
+            best = np.where((t >= 0) & (t <= length) & (out >= 0), np.maximum(best, height), best)
+    return best
+
+
+@pytest.mark.parametrize("degrees", [3, 10, 20])
+def test_a_crest_in_the_inward_corner_of_a_bend_leaves_no_step(degrees):
+    """8 % up to a bend and down from it, on slopes of 1 : 4: those of both edges end above each other there."""
+    line = bent(-degrees, 35.0)
+    profile = np.array([[0, 14 - 0.08 * 35], [35, 14.0], [70, 14 - 0.08 * 35]])
+    section = even(3.0, SideSlopes(4, 4))
+    ground = surface(square(100, 10))
+    ring = strip(line, profile, section, ground, 5.0).outline - np.append(ORIGIN, 0)
+    corner = np.array([np.sin(np.radians(-degrees / 2)), -np.cos(np.radians(-degrees / 2))])
+    crest = int(np.argmin(np.hypot(*(ring[:, :2] - 40 - 3 * corner).T)))
+    finished = combine(ground, grade_strip(ground, line, profile, section, 5.0).design)
+    for out in (3.0, 8.0, 13.0):
+        angle = np.arctan2(corner[1], corner[0]) + np.linspace(-0.9, 0.9, 2000)
+        places = ring[crest, :2] + out * np.column_stack([np.cos(angle), np.sin(angle)])
+        wanted = np.maximum(from_rim(ring, places, 4.0, crest), 10.0)
+        found = heights_at(finished, places + ORIGIN)
+        assert np.abs(found - wanted).max() < 0.005 * out / 4 + 0.005
+        assert np.abs(np.diff(found)).max() < 0.5 * 1.8 * out / 2000 + 1e-3
+
+
+def hairpin(gap, arm=50.0):
+    angle, radius = np.linspace(-np.pi / 2, np.pi / 2, 9), gap / 2
+    turn = np.column_stack([80 + radius * np.cos(angle), 60 + radius * np.sin(angle)])
+    return np.vstack([[80 - arm, 60 - radius], turn, [80 - arm, 60 + radius]])
+
+
+@pytest.mark.parametrize(("gap", "over"), [(12, True), (14.5, True), (17, False)])
+def test_arms_of_a_hairpin_without_room_for_cut_and_fill_are_told(gap, over):
+    """The one arm 3 m in the ground, the other 3 m above it: at 2 : 1 both slopes need 12 m and the arms' 4 m."""
+    line, ground = hairpin(gap) + ORIGIN, surface(square(120, 103))
+    length = line_length(line)
+    profile = np.array([[0, 100], [50, 100], [length - 50, 106], [length, 106.0]])
+    found = grade_strip(ground, line, profile, even(2.0, SideSlopes(2, 2)), 5.0)
+    told = [said for said in found.messages if said.text.code == "earthwork.slopes_cross"]
+    assert len(told) == over
+    if over:
+        lacking = 16 - gap  # metres, half as much in height; over most of the arms' length
+        assert told[0].values["height"] == pytest.approx(lacking / 2, abs=0.3)
+        assert 30 * lacking < told[0].values["area"] < 60 * lacking
+
+
+def test_arms_of_a_hairpin_whose_slopes_run_under_each_other_are_refused():
+    line, ground = hairpin(14) + ORIGIN, surface(square(120, 100))
+    profile = np.array([[0, 97], [line_length(line), 97 + 0.08 * line_length(line)]])
+    with pytest.raises(SurveyError, match=r"no room for the slopes near E .* farther apart or nearer in height"):
+        grade_strip(ground, line, profile, even(2.0, SideSlopes(2, 2)), 5.0)
+
+
 def random_line(rng):
     """Corners, an arc in short chords, or both, over the middle of the site."""
     kind = rng.integers(3)
@@ -154,3 +216,9 @@ def check_strip(seed):
 @pytest.mark.parametrize("part", range(PARTS))
 def test_random_strips(part):
     assert sum(check_strip(seed) for seed in range(part, COUNT, PARTS)) >= COUNT / PARTS / 2
+
+
+@pytest.mark.parametrize("seed", [43, 44])
+def test_a_ditch_that_begins_in_an_inward_bend(seed):
+    """The rim is steeper there than the slopes are, for a few centimetres."""
+    assert check_strip(seed)

@@ -7,10 +7,11 @@ import pytest
 
 from plugin.core.earthwork.doubt import doubt_of_pieces, volume_doubt
 from plugin.core.earthwork.following import derivatives
-from plugin.core.earthwork.overlay import Pieces, Triangles, common_pieces
+from plugin.core.earthwork.overlay import Pieces, common_pieces
 from plugin.core.earthwork.plane import Plane, plane_pieces
 from plugin.core.earthwork.roughness import ground_departure
 from plugin.core.earthwork.side import SurfaceDoubt
+from plugin.core.earthwork.triangles import Triangles
 from plugin.core.earthwork.volume import volume_between, volumes_by_piece
 from plugin.core.messages import SurveyError
 from tests.core.earthworks import square, surface

@@ -232,11 +232,14 @@ def test_pads_that_have_no_place_in_the_crs_are_refused(tmp_path):
         (json.dumps(feature([0, 0], "Point")), "feature 1: Point is no polygon"),
         (json.dumps(feature([[["a", 1]]])), "no polygon of coordinates"),
         (json.dumps(feature([RING], level="high")), "level is “high”"),
+        (json.dumps(feature([RING], level=True)), "level is “True”"),
+        (json.dumps(feature([[]])), "feature 1: null is no polygon"),
+        (json.dumps(feature([RING, []])), "no polygon of coordinates"),
         (
             json.dumps({**feature([[[1, 2], [3, 2], [3, 4]]]), "crs": {"properties": {"name": "moon"}}}),
             "“[^”]*[Mm]oon[^”]*” is not understood here",
         ),
-        ("[]", "None is no polygon"),
+        ("[]", "null is no polygon"),
     ],
 )
 def test_files_that_hold_no_pads(tmp_path, text, what):

@@ -88,3 +88,12 @@ def test_mass_of_a_tilted_plane():
     assert shrunk.rest == pytest.approx(-0.2 * 2500, rel=1e-6)
     with pytest.raises(SurveyError, match="width above 0"):
         mass_diagram(tilted, level, axis, 2, -1)
+
+
+def test_cut_that_cannot_be_used_is_missing_along_the_line():
+    """The tilted plane again: of 2500 m³ of cut a fifth is unusable, so that much less reaches the end."""
+    tilted = surface(np.array([[0, 0, 0], [100, 0, 10], [100, 100, 10], [0, 100, 0.0]]))
+    axis = np.array([[0, 50], [100, 50.0]]) + ORIGIN
+    found = mass_diagram(tilted, surface(square(100, 5)), axis, 2, 10, EarthFactors(unusable=0.2))
+    assert found.rest == pytest.approx(-0.2 * 2500, rel=1e-6)
+    assert found.cut.sum() == pytest.approx(2500, rel=1e-6)  # as measured

@@ -7,12 +7,17 @@ import pytest
 from scipy.integrate import quad
 from scipy.stats import binom, norm
 
+from plugin.core.earthwork.changed import Changed
+from plugin.core.earthwork.changed import _spread as spread_of
 from plugin.core.earthwork.comparison import Comparison
 from plugin.core.earthwork.drift_field import DriftField, walked_times
 from plugin.core.earthwork.noise_share import noise_share, part_of_fill, settled
 from plugin.core.earthwork.partition import Region
 from plugin.core.earthwork.plane import Plane
+from plugin.core.earthwork.side import _SAME_WAY, NoiseModel, SurfaceDoubt
+from plugin.core.earthwork.small_depths import _STEPS
 from plugin.core.earthwork.study import Certainty, StudyOptions, study
+from plugin.core.earthwork.unchanged import next_offset, next_scale
 from tests.core.earthworks import square
 from tests.core.surfaces import random_tin
 from tests.core.survey_pairs import Pairs, score
@@ -85,6 +90,42 @@ def test_a_walk_is_told_by_the_order_of_its_points():
 # Pairs of surveys
 
 
+def test_offset_and_size_of_drawn_noise_are_as_settled_as_those_of_the_surveys():
+    """The offset of draws in which patches drift together departs from their mean as much as one that is found by many
+    steps does, to a hundredth."""
+    random = np.random.default_rng(1)
+    depth = 0.7 * np.repeat(random.normal(0, 1, (40, 200)), 100, axis=0) + random.normal(0, 0.7, (4000, 200))
+    one = np.ones(len(depth))
+
+    def beyond_the_mean(steps):
+        offset, size = depth.mean(axis=0), np.ones(depth.shape[1])
+        for _ in range(steps):
+            offset = next_offset(one, depth, one, offset, size)
+            size = next_scale(one, depth - offset, one, size)
+        return offset - depth.mean(axis=0)
+
+    assert beyond_the_mean(_STEPS).std() == pytest.approx(beyond_the_mean(40).std(), rel=0.01)
+
+
+def test_ground_bends_alike_in_part_only_where_two_surveys_bridge_it():
+    """Surveys walked in directions at right angles bridge bends that agree by a third alone: the second derivatives of
+    an isotropic random field, here many waves in all directions. Along one direction they agree fully."""
+    random = np.random.default_rng(3)
+    angle, phase = random.uniform(0, np.pi, 4000), random.uniform(0, 2 * np.pi, 4000)
+    along, across = np.cos(angle) ** 2 * np.cos(phase), np.sin(angle) ** 2 * np.cos(phase)
+    third = np.sum(along * across) / np.sqrt(np.sum(along**2) * np.sum(across**2))
+    assert third == pytest.approx(1 / 3, abs=0.04)
+    assert third < _SAME_WAY < 1
+    tin = random_tin(60, 4)
+    doubt = SurfaceDoubt(0.01, lambda half: np.full(np.shape(half), 0.004))
+    model = NoiseModel(tin, tin, doubt, doubt)
+    triangle = np.arange(len(tin.triangles))
+    share = np.full((len(triangle), 3), 1 / 3)
+    ground = model.ground_at([triangle, triangle], [share, share], model.sides)
+    own = model.sides[0].departures(triangle, share)
+    assert ground == pytest.approx(np.sqrt(2 * (1 - _SAME_WAY)) * own)
+
+
 def likely(count, share=0.95, chance=0.998):
     """Fewest of ``count`` intervals that hold the truth, as likely as ``chance`` if each does with ``share``."""
     return binom.ppf(1 - chance, count, share) / count
@@ -109,6 +150,38 @@ def test_a_pit_is_told_with_its_interval():
     assert np.all(found.inside[[0, 2]] >= likely(count))
     assert np.all(found.width[[0, 2]] < 2.0)
     assert np.abs(found.errors[:, 0]).max() < 0.05 * Pairs(pit=True).truth(0)[0]
+
+
+def test_a_low_heap_over_much_ground_is_no_noise():
+    """60 to 120 mm of change under noise of 20 mm a depth: the means of squares tell it."""
+    count = 10
+    found = score(Pairs("rolling", 60.0, drift=0.008, heap=(0.06, 0.12)), count, first=40)
+    assert np.all(found.inside[[0, 2]] >= likely(count))
+    assert found.inside[1] >= 0.7
+    assert abs(found.errors[:, 1].mean()) < 5.0
+    assert np.median(found.sigmas[:, 1]) < 10.0
+
+
+def test_squares_that_changed_grow_the_same_way_and_have_their_rim():
+    row = 1 << 32
+    key = np.sort(np.concatenate([np.arange(8) + k * row for k in (-1, 0, 1)]))
+    score_of = dict.fromkeys(key.tolist(), 0.5)
+    score_of.update({2: 6.0, 3: 2.5, row + 4: 2.5, 5: 2.0, row + 1: -2.5, row + 7: 3.5})
+    mask = spread_of(key, np.array([score_of[one] for one in key.tolist()]))
+    assert sorted(key[mask].tolist()) == [2, 3, row + 4]  # not what is too low, goes the other way, or lies apart
+    changed = Changed(2.0, key[mask], np.array([0.02, np.nan, 0.03]))
+    xy = np.array([[4.1, 1.0], [6.5, 0.5], [8.5, 3.9], [4.1, 2.1], [1.9, 1.0], [-30.0, 1.0]])
+    assert changed.holds(xy).tolist() == [True, True, True, False, False, False]
+    assert changed.depth_at(xy)[[0, 2]].tolist() == [0.02, 0.03]
+    assert np.isnan(changed.depth_at(xy)[[1, 3]]).all()
+    assert changed.wider().holds(xy).tolist() == [True, True, True, True, False, False]
+
+
+def test_where_the_change_is_known_noise_makes_what_the_normal_distribution_says():
+    for depth in (0.0, 0.007, 0.02, -0.03):
+        told = float(noise_share(np.array([0.011]), np.array([0.015]), np.array([depth]))[0])
+        assert told == pytest.approx(excess(abs(depth), 0.015), abs=1e-9)
+        assert settled(np.array([0.011]), np.array([0.015]), np.array([depth]))[0] == depth
 
 
 def test_the_offset_is_found_taken_off_and_said():

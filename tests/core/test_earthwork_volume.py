@@ -146,6 +146,8 @@ def test_plane_from_points_and_from_its_fall():
         plane_through([[0, 0, 1], [1, 1, 2], [2, 2, 5]])
     with pytest.raises(SurveyError, match="no number"):
         Plane(float("nan"))
+    with pytest.raises(SurveyError, match="where no ground is"):
+        Plane(1e8)
 
 
 def test_sloping_plane_by_the_prism_formula():

@@ -269,7 +269,7 @@ def test_a_lowered_kerb_is_bridged_with_its_height_as_measured():
     low = np.flatnonzero(np.append(kerb.bridged, False) & np.append(False, kerb.bridged))
     assert rise[low].min() < 0.07
     assert np.median(rise) == pytest.approx(0.12, abs=0.015)
-    assert kerb.step == pytest.approx(np.median(rise))
+    assert kerb.step == pytest.approx(np.median(rise), abs=0.005)
 
 
 def test_the_surface_gains_from_the_lines():
@@ -306,7 +306,11 @@ def test_breaklines_keep_their_heights():
 def test_an_island_is_found_as_a_ring_and_rounded_corners_are_kept(seed):
     site = junction(seed)
     features = find_features(site.points)
-    assert sum(line.closed for line in features.strong) == 2  # kerb of the yard, island
+    rings = [line for line in features.strong if line.closed]
+    assert len(rings) == 2  # kerb of the yard, island
+    for ring in rings:  # it ends where it begins, in height too: one place with two heights would be told as a crossing
+        np.testing.assert_array_equal(ring.foot[0], ring.foot[-1])
+        np.testing.assert_array_equal(ring.top[0], ring.top[-1])
     each = [score(replace(site, lines=(line,)), features) for line in site.lines]
     assert each[0].found > 0.9 * each[0].asked
     assert each[1].found > 0.8 * each[1].asked

@@ -1,4 +1,9 @@
-"""A fit to control is judged before it is used: what does not fit is refused with the reading that does."""
+"""A fit to control is judged before it is used: what does not fit is refused with the reading that does.
+
+``HUMMOCK_CONTROL=300`` asks for so many control files with a mistake and as many without.
+"""
+
+import os
 
 import numpy as np
 import pytest
@@ -6,6 +11,7 @@ from pyproj import CRS, Proj
 
 from plugin.core.georeference.axes import from_lonlat
 from plugin.core.georeference.control import ControlPoints
+from plugin.core.georeference.control_file import read_control
 from plugin.core.georeference.fit_measure import expected_scale
 from plugin.core.georeference.fit_names import as_complex, name_orders, plan_fit
 from plugin.core.georeference.fit_readings import FitReading, TooOften, parse_reading
@@ -19,6 +25,9 @@ from plugin.core.units import LengthUnit
 
 UTM32 = CRS.from_epsg(25832)
 FOOT, US_FOOT = LengthUnit.FOOT.metres, LengthUnit.US_SURVEY_FOOT.metres
+CONTROL = int(os.environ.get("HUMMOCK_CONTROL", "24"))
+#: The kinds of mistakes that a fit would hide: mirrored axes, swapped names, other units, heights in other units.
+HIDDEN = ("mirrored", "names", "unit", "plan only")
 MISTAKES = ("mirrored", "names", "renumbered", "unit", "control unit", "plan only")
 
 
@@ -63,6 +72,38 @@ def test_a_good_fit_is_used_and_told(seed):
     assert np.abs(np.column_stack((done.points.easting, done.points.northing)) - true[:, :2]).max() < 0.1
     assert done.judgement.good
     assert any("The fit was judged" in str(one) for one in done.record.statements)
+
+
+def from_file(tmp_path, control):
+    """Control points written to a file and read again."""
+    path = tmp_path / "control.csv"
+    rows = zip(control.name, control.easting, control.northing, control.height)
+    path.write_text(
+        "name,easting,northing,height\n" + "".join("{},{:.4f},{:.4f},{:.4f}\n".format(*row) for row in rows)
+    )
+    return read_control(path)
+
+
+def test_no_mistake_passes_and_its_good_twin_is_seldom_refused(tmp_path):
+    """Of each mistake a file and its twin without it, of the same survey and noise."""
+    passed, refused = [], []
+    for seed in range(CONTROL):
+        mistake = HIDDEN[seed % len(HIDDEN)]
+        points, control, true = case(10_000 + seed, mistake)
+        try:
+            done = fit_to_control(points, ControlOptions(), UTM32, from_file(tmp_path, control))
+            off = np.hypot(done.points.easting - true[:, 0], done.points.northing - true[:, 1]).max()
+            if off > 0.1 or mistake == "plan only":
+                passed.append((seed, mistake))
+        except SurveyError:
+            pass
+        points, control, true = case(10_000 + seed)
+        try:
+            fit_to_control(points, ControlOptions(), UTM32, from_file(tmp_path, control))
+        except SurveyError as error:
+            refused.append((seed, str(error)))
+    assert not passed
+    assert len(refused) <= 0.01 * CONTROL, refused
 
 
 @pytest.mark.parametrize("mistake", MISTAKES)
@@ -256,3 +297,75 @@ def test_mistakes_among_ninety_points_are_found(mistake):
         assert first.value in ("names:C7=C30,C30=C7", "names:C30=C7,C7=C30")
     else:
         assert first.typed == "--leave-out C3 --leave-out C50 --leave-out C80"
+
+
+@pytest.mark.parametrize("seed", range(6))
+def test_a_scale_that_is_wrong_throughout_is_not_mended_by_leaving_points_out(seed):
+    points, control, _ = case(seed, count=6)
+    middle = control.easting.mean(), control.northing.mean()
+    known = ControlPoints(
+        control.name, middle[0] + (control.easting - middle[0]) * 1.02,
+        middle[1] + (control.northing - middle[1]) * 1.02, control.height, control.source_line, "c.csv",
+    )  # fmt: skip
+    if np.hypot(control.easting - middle[0], control.northing - middle[1]).max() < 30.0:
+        pytest.skip("on a site so small a scale is within the limits of the residuals")
+    with pytest.raises(QuestionError) as raised:
+        fit_to_control(points, ControlOptions(), UTM32, known)
+    assert not any("--leave-out" in answer.option for answer in raised.value.questions[0].answers)
+
+
+@pytest.mark.parametrize("seed", range(6))
+def test_heights_upside_down_are_mended_by_the_first_answer(seed):
+    points, control, true = case(seed, count=6)
+    if np.ptp(true[:, 2]) < 1.0:
+        points, control, true = case(seed + 40, count=6)
+    sunk = make_points(points.easting, points.northing, -points.height, name=points.name, source="s.csv")
+    if np.ptp(true[:, 2]) < 1.0:
+        pytest.skip("level control does not tell it")
+    with pytest.raises(QuestionError) as raised:
+        fit_to_control(sunk, ControlOptions(), UTM32, control)
+    answers = raised.value.questions[0].answers
+    assert answers[0].typed == "--control-as survey-depths"
+    assert not any("--leave-out" in answer.option for answer in answers)
+    done = fit_to_control(sunk, ControlOptions(reading="survey-depths"), UTM32, control)
+    assert np.abs(done.points.height - true[:, 2]).max() < 0.2
+
+
+@pytest.mark.parametrize(("foot", "word"), [(FOOT, "control:ft"), (US_FOOT, "control:us-ft")])
+def test_control_in_either_foot_has_its_answer(foot, word):
+    """The two differ by 2 mm in a kilometre, 11 m so far from the origin, and the fit does not tell them apart."""
+    points, control, true = case(3, count=6)
+    known = ControlPoints(
+        control.name,
+        control.easting / foot,
+        control.northing / foot,
+        control.height / foot,
+        control.source_line,
+        "c.csv",
+    )
+    with pytest.raises(QuestionError) as raised:
+        fit_to_control(points, ControlOptions(), UTM32, known)
+    assert {"control:ft", "control:us-ft"} <= {answer.value for answer in raised.value.questions[0].answers}
+    done = fit_to_control(points, ControlOptions(reading=word), UTM32, known)
+    assert np.abs(done.points.northing - true[:, 1]).max() < 0.1
+
+
+@pytest.mark.parametrize("off", [0.25, 0.35])
+def test_a_height_that_is_off_by_a_hand_is_refused(off):
+    points, control, _ = case(2, count=6)
+    control.height[3] += off
+    with pytest.raises(QuestionError) as raised:
+        fit_to_control(points, ControlOptions(), UTM32, control)
+    typed = [answer.typed for answer in raised.value.questions[0].answers]
+    assert "--leave-out C3" in typed
+    assert "--control-heights keep" in typed
+
+
+def test_control_without_heights_names_what_leaves_heights_as_they_are():
+    points, control, _ = case(2, count=6)
+    bare = ControlPoints(
+        control.name, control.easting, control.northing, np.full(6, np.nan), control.source_line, "c.csv"
+    )
+    with pytest.raises(SurveyError, match="type --control-heights keep"):
+        fit_to_control(points, ControlOptions(), UTM32, bare)
+    fit_to_control(points, ControlOptions(heights=HeightFit.KEEP), UTM32, bare)

@@ -8,7 +8,8 @@ from scipy.optimize import least_squares
 from scipy.spatial.transform import Rotation
 
 from plugin.core.georeference.adjustment import Verdict, adjust, snoop_points
-from plugin.core.georeference.control import ControlMatch, match_control, read_control
+from plugin.core.georeference.control import ControlMatch, match_control
+from plugin.core.georeference.control_file import read_control
 from plugin.core.georeference.control_fit import apply_control_fit, fit_plan, fit_space
 from plugin.core.georeference.similarity import HeightFit
 from plugin.core.messages import SurveyError

@@ -7,6 +7,7 @@ import signal
 import subprocess
 import sys
 import time
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -31,7 +32,14 @@ FILES = [
     "findings.csv",
     "checksums.sha256",
     "report.html",
+    "job.json",
 ]
+
+
+def products(folder):
+    """Names of the files of a job, but for what it keeps of itself."""
+    names = os.listdir(folder) if Path(folder).exists() else []
+    return sorted(set(names) - {"job.json", "stages"})
 
 
 def hill(side=12, spacing=2.0, east=500000.0, north=5800000.0, factor=1.0):
@@ -68,7 +76,7 @@ def test_the_files_are_written_and_named(tmp_path, capsys):
     at = lines.index(f"Written to {tmp_path / 'out'}:")
     assert [line.split()[0] for line in lines[at + 1 :]] == FILES
     assert all(re.fullmatch(r"  \S+ +[0-9.]+ (B|kB|MB)", line) for line in lines[at + 1 :])
-    assert sorted(os.listdir(tmp_path / "out")) == sorted(FILES)
+    assert sorted(os.listdir(tmp_path / "out")) == sorted([*FILES, "stages"])
     assert said.err.splitlines() == [
         STAGES[key] for key in ("points", "surface", "quality", "contours", "findings", "files", "report")
     ]
@@ -201,7 +209,7 @@ def test_wrong_input_is_told_in_one_line(tmp_path, capsys, monkeypatch, what):
     assert len(lines) == 1, said.err
     for word in words:
         assert word in lines[0]
-    assert not Path("out").exists()
+    assert products("out") == []
 
 
 def test_a_folder_that_cannot_be_made(tmp_path, capsys):
@@ -216,7 +224,7 @@ def test_a_fault_of_the_program_is_one_line_and_status_3(tmp_path, capsys, monke
     def fail(*_):
         raise ZeroDivisionError("made\nto fail")
 
-    monkeypatch.setattr("plugin.core.job.run.build_surface_with_edits", fail)
+    monkeypatch.setattr("plugin.core.job.stages.build_surface_with_edits", fail)
     survey = write(tmp_path / "hill.csv", hill())
     assert run(survey, tmp_path / "out") == 3
     said = capsys.readouterr().err
@@ -239,7 +247,35 @@ def test_cancelling_leaves_no_file(tmp_path):
     settings = JobSettings(survey, tmp_path / "out", ContourOptions(0.25), "EPSG:25832", check=False)
     with pytest.raises(Cancelled):
         run_job(settings, stop)
-    assert not (tmp_path / "out").exists()
+    assert products(tmp_path / "out") == []
+
+
+def test_cancelled_at_any_time_nothing_half_written_is_left(tmp_path):
+    """With the check, lines of the ground, coverage and report: at random, and at least once in each stage."""
+    told = []
+    survey = Path(__file__).parents[2] / "test_data" / "demo" / "uncoded.csv"
+    settings = JobSettings(survey, tmp_path / "whole", ContourOptions(0.25), "EPSG:25832", find_lines=True)
+    run_job(settings, lambda fraction, stage: told.append(stage))
+    whole = {path.name: path.stat().st_size for path in (tmp_path / "whole").iterdir()}
+    random = np.random.default_rng(8)
+    turns = {stage: random.choice(np.flatnonzero(np.array(told) == stage)) for stage in told}
+    assert {"points", "check", "features", "surface", "quality", "contours", "files", "report"} <= set(turns)
+    for k, turn in enumerate(turns.values()):
+        asked = []
+
+        def stop(fraction, stage, asked=asked, turn=turn):
+            asked.append(stage)
+            if len(asked) > turn:
+                raise Cancelled
+
+        out = tmp_path / f"out{k}"
+        with pytest.raises(Cancelled):
+            run_job(replace(settings, out=out), stop)
+        left = {path.name: path.stat().st_size for path in out.iterdir()} if out.exists() else {}
+        if "job.json" in left:  # grows with what the job has done
+            del left["job.json"]
+            json.loads((out / "job.json").read_text(encoding="utf-8"))
+        assert left.items() <= whole.items()
 
 
 def test_progress_never_runs_backwards(tmp_path):
@@ -268,8 +304,7 @@ def test_interrupting_gives_130_and_no_half_written_file(tmp_path):
     assert process.returncode == 130, err
     assert out == ""
     assert "Traceback" not in err
-    left = list((tmp_path / "out").glob("*")) if (tmp_path / "out").exists() else []
-    assert not [path for path in left if path.name not in FILES]
+    assert not set(products(tmp_path / "out")) - set(FILES)
 
 
 def test_the_module_runs_as_a_command(tmp_path):
@@ -277,7 +312,7 @@ def test_the_module_runs_as_a_command(tmp_path):
     command = [sys.executable, "-W", "ignore", "-m", "plugin.core", str(survey), "--interval", "0.5"]
     done = subprocess.run([*command, "--crs", "local", "--out", str(tmp_path / "out")], cwd=ROOT, capture_output=True)
     assert done.returncode == 0, done.stderr
-    assert done.stdout.decode().splitlines()[-1].split()[0] == "report.html"
+    assert done.stdout.decode().splitlines()[-1].split()[0] == "job.json"
     assert not (tmp_path / "out" / "surface.prj").exists()  # a local grid has no CRS to write
     done = subprocess.run([*command, "--out", str(tmp_path / "out")], cwd=ROOT, capture_output=True)
     assert done.returncode == 2

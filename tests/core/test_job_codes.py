@@ -5,7 +5,7 @@ import pytest
 from plugin.core.__main__ import main
 from plugin.core.arguments.parser import make_parser
 from plugin.core.arguments.settings import job_settings
-from plugin.core.job import run
+from plugin.core.job import stages
 from plugin.core.job.run import compute
 
 HEADER = "name,easting,northing,height,code,nr,what"
@@ -73,7 +73,7 @@ def test_an_arc_keeps_to_its_tolerance(tmp_path):
 
 def test_the_checks_read_codes_that_way_too(tmp_path, monkeypatch):
     asked = []
-    monkeypatch.setattr(run, "check_survey", lambda *_, convention, **__: asked.append(convention))
+    monkeypatch.setattr(stages, "check_survey", lambda *_, convention, **__: asked.append(convention))
     words = [survey(tmp_path / "survey.csv", usual), "--crs", "local", "--interval", "1", "--out", tmp_path]
     compute(job_settings(make_parser().parse_args([str(word) for word in (*words, "--code-words", "A,B,C,D")])))
     assert [(each.begin, each.arc) for each in asked] == [("A", "D")]

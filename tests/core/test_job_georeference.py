@@ -3,10 +3,12 @@
 import csv
 import math
 import re
+import shlex
 
 import numpy as np
 import pytest
 from pyproj import Transformer
+from test_georeference_transform import write_gtx
 
 from plugin.core.__main__ import main
 
@@ -129,7 +131,7 @@ def test_a_ballpark_operation_needs_its_name(tmp_path, capsys):
     asked = [survey, "--crs", "EPSG:26732", "--source-crs", "EPSG:23032"]
     line = error(capsys, tmp_path, *asked)
     assert "ballpark" in line
-    name = line[line.index(": '") + 3 : line.rindex("'")]
+    name = shlex.split(line[line.index("--accept ") :])[1].rstrip(".")
     assert run(tmp_path, *asked, "--accept", name) == 0
     assert "the user accepted it by its name" in told(tmp_path)
 
@@ -334,3 +336,17 @@ def test_a_place_nearby_doubts_a_wrong_zone_first_of_all(tmp_path, capsys):
     assert run(tmp_path, survey, "--crs", "EPSG:25832", "--near", "51.45N,9.0E") == 0
     assert "doubtful" not in capsys.readouterr().out
     assert "--near must be a place" in error(capsys, tmp_path, survey, "--crs", "EPSG:25832", "--near", "home")
+
+
+def test_to_grid_the_geoid_is_asked_where_the_grid_coordinates_are(tmp_path, capsys):
+    """Ground coordinates 500 km off the grid's: a geoid grid that covers the site alone serves."""
+    north, east = np.meshgrid(np.arange(3), np.arange(3), indexing="ij")
+    write_gtx(tmp_path / "site.gtx", 10.4, 51.4, 0.05, 46.0 + 0.0 * (north + east))
+    ground = write(tmp_path / "ground.csv", hill(100000.0, 700000.0))
+    words = [ground, "--crs", "EPSG:25832", "--ground-to-grid", "--ground-origin", "600000,5700000",
+             "--ground-shift=-500000,-5000000"]  # fmt: skip
+    factors = []
+    for geoid in ("46", str(tmp_path / "site.gtx")):
+        assert run(tmp_path, *words, "--geoid", geoid) == 0, capsys.readouterr().err
+        factors.append(re.search(r"Combined factor (\d\.\d+)", told(tmp_path)).group(1))
+    assert factors[0] == factors[1]

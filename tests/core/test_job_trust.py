@@ -43,7 +43,7 @@ def test_check_points_in_feet_are_read_in_the_unit_of_the_crs(tmp_path, capsys):
         tmp_path / "checks.csv", [line.rsplit(",", 1)[0] for line in lines[3:60:3]], "name,easting,northing,height\n"
     )
     assert run(survey, tmp_path / "out", "--check-points", str(checks), crs=("--crs", "EPSG:2263")) == 0
-    assert "RMSE 0.000 m" in capsys.readouterr().out
+    assert "RMSE 0.000 ftUS" in capsys.readouterr().out
 
 
 def test_without_check_points_the_report_says_what_is_missing(tmp_path, capsys):

@@ -3,7 +3,9 @@
 import csv
 import json
 import sys
+from dataclasses import replace
 from pathlib import Path
+from types import SimpleNamespace
 
 import numpy as np
 import pytest
@@ -19,6 +21,7 @@ from plugin.core.job.run import run_job
 from plugin.core.job.settings import JobSettings
 from plugin.core.job.volumes import VolumeQuestion
 from plugin.core.progress import silent
+from plugin.core.quality.repeatability import Repeatability
 from plugin.core.report.output_sections import FILES, kind_of_file
 from tests.core.earthworks import square, surface
 
@@ -83,6 +86,20 @@ def test_the_true_volumes_lie_in_the_intervals(demo):
     assert found.volumes.total.net == pytest.approx(found.doubt.net.value, rel=1e-9)
 
 
+def test_the_noise_of_the_survey_is_in_the_doubt(demo):
+    """What repeats to 40 mm is less sure than what repeats to 8 mm, and neither has the doubt of a survey that does
+    not tell."""
+
+    def random(total):
+        found = None if total is None else Repeatability(total, 99.0, 0.0, total, 99.0, total, total, 99)
+        result = replace(demo, check=SimpleNamespace(noise=found))
+        return VolumeQuestion(level=86.0).answer(result, silent).study.doubt.net.random
+
+    quiet, loud = random(0.008), random(0.04)
+    assert loud == pytest.approx(5 * quiet, rel=1e-6)
+    assert quiet < 0.9 * random(None) < loud
+
+
 def test_regions_in_degrees_come_by_an_operation_that_is_told(demo, tmp_path):
     """The same regions as RFC 7946 has them, brought to degrees by pyproj: the same volumes, and a remark."""
     there = Transformer.from_crs("EPSG:25832", "EPSG:4326", always_xy=True)
@@ -119,7 +136,7 @@ def test_the_basin_holds_what_its_shape_says(demo):
 
 def test_files_and_report(demo):
     files = {path.name: path for path in demo.files}
-    assert {kind_of_file(name) for name in files} - set(FILES) <= {"checksums.sha256", "report.html"}
+    assert {kind_of_file(name) for name in files} - set(FILES) <= {"checksums.sha256", "report.html", "job.json"}
     table = rows(files["volumes_since.csv"])
     assert [row["region"] for row in table[::3]] == ["1 lane", "2 ditch and basin", "3 mound", "all"]
     fill = next(row for row in table if row["region"] == "all" and row["quantity"] == "fill")

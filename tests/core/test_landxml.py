@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import datetime, timezone
 from pathlib import Path
+from xml.etree import ElementTree
 
 import numpy as np
 import pytest
@@ -84,6 +85,15 @@ def test_rings_come_back_as_boundary_and_void(tmp_path):
     # the area inside the rings by the shoelace formula
     area = sum((1 if line.kind is LineKind.BOUNDARY else -1) * shoelace(line.xyz[:, :2]) for line in back.lines)
     assert area == pytest.approx(tin.plan_area, rel=1e-9)
+
+
+def test_areas_in_plan_and_along_the_slope_are_told(tmp_path):
+    """A plane of 3 in 4: its area along the slope is 5/4 of that in plan."""
+    x, y = (v.ravel() for v in np.meshgrid(np.arange(5.0), np.arange(4.0)))
+    written(tmp_path / "a.xml", surface_of(delaunay_tin(np.column_stack([x, y]), 0.75 * x)))
+    (definition,) = ElementTree.parse(tmp_path / "a.xml").findall(".//{*}Definition")
+    assert float(definition.get("area2DSurf")) == pytest.approx(12.0)
+    assert float(definition.get("area3DSurf")) == pytest.approx(15.0)
 
 
 def shoelace(xy):

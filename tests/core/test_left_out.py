@@ -95,7 +95,7 @@ def flagged_field(monkeypatch: pytest.MonkeyPatch, keep: bool) -> Tuple[PointSet
         )
 
     monkeypatch.setattr(walk_check, "_decided", decided)
-    monkeypatch.setattr(walk_check, "left_out", lambda walk, suspects, scale: suspects.doubtful)
+    monkeypatch.setattr(walk_check, "left_out", lambda walk, suspects, *others: suspects.doubtful)
     check = check_survey(points, keep_flagged=keep)
     if not keep:
         assert [one.message.text.code for one in check.findings] == ["quality.left_out"]

@@ -3,9 +3,11 @@
 import numpy as np
 import pytest
 import shapely
+from test_build_surface import survey
 
 from plugin.core.linework.constraints import Constraints, LineKind
 from plugin.core.linework.drawn import DrawnRow, constraints_from_rows, merge_constraints
+from plugin.core.surface.build import build_surface
 
 
 def codes(drawn):
@@ -95,3 +97,33 @@ def test_merging_keeps_the_order():
     merged = merge_constraints(parts[2], Constraints(), parts[0], parts[3])
     assert [line.label for line in merged.lines] == ["2", "0", "3"]
     assert merge_constraints() == Constraints()
+
+
+def _ring(x, y, width, height):
+    return [(x, y), (x + width, y), (x + width, y + height), (x, y + height), (x, y)]
+
+
+@pytest.mark.parametrize("drawn", [_ring(3.1, 3.2, 5.3, 6.1), _ring(-4.2, 6.3, 12.1, 30.3), _ring(-5, -5, 40, 40)])
+def test_boundaries_of_two_sources_are_met_both_and_voids_are_joined(drawn):
+    """One within the other is no hole, as it would be in one layer; shapely's intersection tells the area."""
+    coded = _ring(1.15, 1.25, 17.5, 16.5)
+    house, shed = _ring(4.3, 7.1, 3.3, 2.2), _ring(6.1, 8.2, 3.1, 2.9)
+    rows = [
+        [DrawnRow(LineKind.BOUNDARY, [coded]), DrawnRow(LineKind.VOID, [house])],
+        [DrawnRow(LineKind.BOUNDARY, [drawn]), DrawnRow(LineKind.VOID, [shed])],
+    ]
+    constraints = merge_constraints(*(constraints_from_rows(each).constraints for each in rows))
+    assert [line.source for line in constraints.lines] == [0, 0, 1, 1]
+    surface = build_surface(survey(np.argwhere(np.ones((21, 21)))), constraints)
+    wanted = shapely.Polygon(coded) & shapely.Polygon(drawn) & shapely.box(0, 0, 20, 20)
+    wanted -= shapely.Polygon(house) | shapely.Polygon(shed)
+    assert surface.tin.plan_area == pytest.approx(wanted.area, abs=0.02)  # the grid of 0.1 mm along 100 m
+    assert "several_boundaries" in [said.text.code for said in surface.report.messages]
+
+
+def test_of_three_merged_in_two_steps_each_stays_a_source():
+    one, two, three = (
+        constraints_from_rows([DrawnRow(LineKind.BOUNDARY, [_ring(at, at, 9, 9)])]).constraints for at in (0, 1, 2)
+    )
+    merged = merge_constraints(merge_constraints(one, two), three)
+    assert [line.source for line in merged.lines] == [0, 1, 2]

@@ -64,6 +64,8 @@ def check_ties(cases: int, seed: int) -> None:
         place = tie_places(tin, rng)
         local = place * (GRID / 2)
         found = locate(tin, local + tin.origin)
+        start = rng.integers(-1, len(tin.triangles), len(place))
+        assert np.array_equal(locate(tin, local + tin.origin, start), found)
         height = heights_at(tin, local + tin.origin)
         pairs = set(zip(*(column.tolist() for column in triangles_at(tin, local + tin.origin))))
         for i, (x, y) in enumerate(place.tolist()):
@@ -79,6 +81,17 @@ def check_ties(cases: int, seed: int) -> None:
 
 def test_ties_by_brute_force() -> None:
     check_ties(1500, 1)
+
+
+def test_few_places_and_places_followed_from_afar_have_the_same_triangles_as_many() -> None:
+    rng = np.random.default_rng(5)
+    tin = delaunay_tin(rng.uniform(0, 30, (900, 2)), np.zeros(900), keep=lambda x, y: np.hypot(x - 15, y - 15) > 5)
+    xy = tin.origin + np.vstack([rng.uniform(-1, 31, (3000, 2)), tin.vertices[:300, :2], [[np.nan, 1.0]]])
+    many = locate(tin, xy)
+    assert np.count_nonzero(many < 0) > 200  # beside it and in its hole
+    assert np.array_equal(many, locate(tin, xy, rng.integers(-1, len(tin.triangles), len(xy))))
+    for some in np.array_split(rng.permutation(len(xy)), 100):
+        assert np.array_equal(many[some], locate(tin, xy[some]))
 
 
 def sliver(rng: np.random.Generator) -> Tin:

@@ -74,6 +74,23 @@ def test_what_does_not_belong_to_the_mesh_is_not_used_and_told(tmp_path: Path, w
     assert [one.text.code for one in said] == ["mesh_noise.stale"]
 
 
+def test_times_of_the_nodes_come_back(tmp_path: Path) -> None:
+    """To the millisecond, of nodes that are no points none."""
+    mesh = tmp_path / "surface.2dm"
+    mesh.write_text("MESH2D\n", encoding="utf-8")
+    time = 1744182874.8 + np.array([0.0, 0.5004, np.nan, 3601.25])
+    write_mesh_noise(mesh, MeshNoise(0.012, 0.004, time))
+    noise, said = read_mesh_noise(mesh)
+    assert said == ()
+    assert noise is not None
+    np.testing.assert_allclose(noise.time, time, rtol=0, atol=0.0006)
+    assert noise.of_nodes(np.array([3, 2])).time == pytest.approx([time[3], np.nan], abs=0.001, nan_ok=True)
+    assert noise.of_nodes(np.array([2])).time is None
+    told = noise_file(mesh).read_text(encoding="utf-8")
+    noise_file(mesh).write_text(told.replace("0.5", "[0.5]"), encoding="utf-8")
+    assert [one.text.code for one in read_mesh_noise(mesh)[1]] == ["mesh_noise.stale"]
+
+
 def test_a_stale_file_goes_when_nothing_is_known(tmp_path: Path) -> None:
     mesh = tmp_path / "surface.2dm"
     mesh.write_text("MESH2D\n", encoding="utf-8")

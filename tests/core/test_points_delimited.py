@@ -89,18 +89,27 @@ def test_decimal_comma_is_recognised_beside_other_delimiters(survey):
         assert result.points.height.tolist() == [i + 0.06 for i in range(9)]
 
 
-@pytest.mark.parametrize("header", ["name,easting,northing,height,code\n", ""])
-def test_comma_as_delimiter_and_decimal_mark_is_refused(survey, header):
+def test_comma_as_delimiter_and_decimal_mark_is_refused_without_a_header(survey):
     rows = "".join(f"P{i},100,25,200,75,9,125,kerb\n" for i in range(5))
-    options = {} if header else {"columns": "name,easting,northing,height,code"}
-    assert error_of(survey(header + rows), **options).code in ("points.more_than_header", "points.decimal_comma")
-    assert error_of(survey(header + rows), columns="easting=2,northing=3,height=4").code in (
-        "points.more_than_header",
-        "points.decimal_comma",
-    )
+    assert error_of(survey(rows), columns="name,easting,northing,height,code").code == "points.decimal_comma"
+    assert error_of(survey(rows), columns="easting=2,northing=3,height=4").code == "points.decimal_comma"
     assert error_of(
         survey("P,1.0,2.0,3.0\n"), columns="-,easting,northing,height", delimiter=",", decimal=","
     ).code == ("points.same_mark")
+
+
+def test_comma_as_delimiter_and_decimal_mark_is_read_where_the_header_tells_which_is_which(survey):
+    rows = "".join(f"P{i},100,25,200,75,9,125,kerb\n" for i in range(5))
+    result = read_points(survey("name,easting,northing,height,code\n" + rows))
+    points = result.points
+    assert (points.easting[0], points.northing[0], points.height[0]) == (100.25, 200.75, 9.125)
+    assert points.code[4] == "kerb"
+    assert "points.commas_for_all" in [note.text.code for note in result.messages]
+
+
+def test_commas_of_uneven_halves_are_refused(survey):
+    rows = "".join(f"P{i},100,{'25' if i else '257'},200,75,9,125,kerb\n" for i in range(5))
+    assert error_of(survey("name,easting,northing,height,code\n" + rows)).code == "points.more_than_header"
 
 
 def test_one_line_with_decimal_commas_among_others_is_a_reject(survey):

@@ -115,6 +115,20 @@ def test_in_circle_of_nearly_straight_corners() -> None:
     np.testing.assert_array_equal(ours(four), exact(four))
 
 
+def test_in_circle_beside_a_corner_of_a_sliver() -> None:
+    """Determinants of 64 to 68 bits that the filter does not decide: modulo 2**64 their sign would be lost."""
+    rng = np.random.default_rng(11)
+    long = rng.integers(LIMIT // 4, LIMIT // 2, (3000, 2))
+    high, beside = rng.integers(0, 60, (3000, 2)), rng.integers(-40, 41, (3000, 2))
+    start = np.full((3000, 2), 50)
+    four = np.stack([start, np.stack([long[:, 0], 50 + high[:, 0]], -1), np.stack([long[:, 1], 50 + high[:, 1]], -1),
+                     start + beside], axis=1)  # fmt: skip
+    four = counter_clockwise(four)
+    sign = exact(four)
+    assert {-1, 1} <= set(sign.tolist())
+    np.testing.assert_array_equal(ours(four), sign)
+
+
 @settings(max_examples=300, deadline=None)
 @given(place, place, place, place)
 def test_in_circle_of_any_places(a, b, c, d) -> None:

@@ -305,6 +305,14 @@ def test_thinning_tells_its_achieved_error(whole):
     assert "greedy insertion by M. Garland and P. S. Heckbert" in text_of(whole)
 
 
+@pytest.mark.parametrize("east", [548355.2, 548356.0, 548357.5])
+def test_the_coordinates_along_a_map_are_within_its_figure(east):
+    figure, axes = drawing.map_axes((548225.0, 5712384.0, east, 5712488.0), LengthUnit.METRE, Words())
+    figure.canvas.draw()
+    for label in axes.get_xticklabels():
+        assert label.get_window_extent().x1 <= figure.bbox.x1
+
+
 def test_the_sheet_is_said_to_be_for_drawing(whole, result):
     text = text_of(whole)
     assert "heights were moved by at most" in text

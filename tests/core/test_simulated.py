@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import signal
+import time
 from types import SimpleNamespace
 from typing import Any, cast
 
@@ -11,7 +13,7 @@ import pytest
 from plugin.core.points.pointset import FIX_UNKNOWN
 from tests.core.simulated import FAMILIES, Level, Survey, simulate
 from tests.core.simulated.ground import Axis
-from tests.core.simulated.measure import Measured, _levels, longest_run, measure
+from tests.core.simulated.measure import Measured, OutOfTimeError, _levels, _timed, longest_run, measure
 from tests.core.simulated.receiver import slow_sums
 from tests.core.simulated.score import figures, line
 from tests.core.simulated.walks import crossings_of, meetings_of
@@ -244,3 +246,40 @@ def test_a_survey_is_measured() -> None:
     assert 0.002 < each.rmse_without < 0.05
     assert each.rmse == pytest.approx(each.rmse_without, rel=0.05)
     assert measure("field", 1, limit=0.001).failed == "out of time"
+
+
+def spin(seconds: float) -> None:
+    end = time.process_time() + seconds
+    while time.process_time() < end:
+        pass
+
+
+def test_work_that_swallows_what_stops_it_is_stopped_again() -> None:
+    handler, begin = signal.getsignal(signal.SIGPROF), time.process_time()
+
+    def deaf() -> None:
+        for _ in range(5):
+            try:
+                spin(2.0)
+            except OutOfTimeError:  # as in a callback or a __del__
+                continue
+
+    with pytest.raises(OutOfTimeError):
+        _timed(deaf, 0.02)
+    assert time.process_time() - begin < 1.5
+    assert signal.getsignal(signal.SIGPROF) == handler
+    assert signal.getitimer(signal.ITIMER_PROF)[0] == 0.0
+
+
+def test_work_that_ends_late_or_with_another_error_was_out_of_time() -> None:
+    def other() -> None:
+        try:
+            spin(2.0)
+        except OutOfTimeError as error:
+            raise ValueError from error
+
+    with pytest.raises(OutOfTimeError):
+        _timed(other, 0.02)
+    with pytest.raises(ZeroDivisionError):
+        _timed(lambda: 1 / 0, 5.0)
+    assert _timed(lambda: 7, 5.0)[0] == 7

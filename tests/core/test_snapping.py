@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from itertools import permutations
 from typing import Dict, List, Set, Tuple
 
 import numpy as np
@@ -232,3 +233,99 @@ def test_heights_at_a_crossing_of_three_lines_are_the_mean_of_three() -> None:
         SurfaceOptions(crossing=CrossingRule.MEAN),
     ).tin  # fmt: skip
     assert heights_at(tin, np.array([[10.0, 10.0]])) == pytest.approx([3.0])
+
+
+# ------------------------------------------------------------------------------------- all that meet count alike
+
+ENDS_AND_PASSES = (
+    ([5.0, 10.0], [15.0, 10.0]),
+    ([10.0, 10.0], [12.0, 15.0]),
+    ([10.0, 10.0], [8.0, 5.0]),
+)
+ALL_CROSS = (([5.0, 10.0], [15.0, 10.0]), ([8.0, 5.0], [12.0, 15.0]), ([12.0, 5.0], [8.0, 15.0]))
+
+
+def three_at_a_place(places, heights, order, rule):
+    lines = [
+        make_line(LineKind.BREAKLINE, np.column_stack([xy, [height] * 2]), label=str(height))
+        for xy, height in zip(places, heights)
+    ]
+    points = make_points([0.0, 20, 20, 0], [0.0, 0, 20, 20], [100.0] * 4)
+    return build_surface(points, Constraints(tuple(lines[i] for i in order)), SurfaceOptions(crossing=rule))
+
+
+@pytest.mark.parametrize("places", [ENDS_AND_PASSES, ALL_CROSS])
+@pytest.mark.parametrize("order", list(permutations(range(3))))
+def test_lines_that_end_pass_or_cross_count_alike(places, order) -> None:
+    heights = (101.0, 102.0, 103.5)
+    for rule, wanted in ((CrossingRule.MEAN, sum(heights) / 3), (CrossingRule.FIRST, heights[order[0]])):
+        surface = three_at_a_place(places, heights, order, rule)
+        assert heights_at(surface.tin, np.array([[10.0, 10.0]])) == pytest.approx([wanted])
+        (told,) = surface.report.conflicts
+        assert {told.first, told.second} == {"101.0", "103.5"}
+        for label, height in ((told.first, told.first_height), (told.second, told.second_height)):
+            assert height == pytest.approx(float(label))
+
+
+@pytest.mark.parametrize("places", [ENDS_AND_PASSES, ALL_CROSS])
+def test_the_largest_difference_of_any_two_lines_is_refused(places) -> None:
+    with pytest.raises(SurveyError) as caught:
+        three_at_a_place(places, (100.0, 100.02, 100.06), range(3), CrossingRule.REFUSE)
+    assert caught.value.code == "crossing_lines"
+    three_at_a_place(places, (100.0, 100.02, 100.04), range(3), CrossingRule.REFUSE)
+
+
+@pytest.mark.parametrize("rule", list(CrossingRule))
+@pytest.mark.parametrize("turned", [False, True])
+def test_a_survey_point_keeps_its_height_whether_lines_pass_or_end_there(rule, turned) -> None:
+    ends = ([[5, 10, 101], [15, 10, 101]], [[10, 10, 102], [12, 15, 100]])
+    passes, begins = (make_line(LineKind.BREAKLINE, np.array(xyz, float), name) for xyz, name in zip(ends, "AB"))
+    points = make_points(
+        [0.0, 20, 20, 0, 10], [0.0, 0, 20, 20, 10], [100.0] * 4 + [99.0], source="f.csv", source_line=np.arange(2, 7)
+    )
+    lines = (begins, passes) if turned else (passes, begins)
+    if rule is CrossingRule.REFUSE:
+        with pytest.raises(SurveyError) as caught:
+            build_surface(points, Constraints(lines))
+        assert caught.value.code == "crossing_lines"
+        for line in lines:  # each alone leaves the point its height
+            surface = build_surface(points, Constraints((line,)))
+            assert heights_at(surface.tin, np.array([[10.0, 10.0]])) == pytest.approx([99.0])
+            assert len(surface.report.on_points) == 1
+        return
+    surface = build_surface(points, Constraints(lines), SurfaceOptions(crossing=rule))
+    report = surface.report
+    assert heights_at(surface.tin, np.array([[10.0, 10.0]])) == pytest.approx([99.0])
+    assert report.duplicates == ()
+    assert {(c.first, c.first_height, c.second, c.second_height) for c in report.on_points} == {
+        ("A", 101.0, "f.csv:6", 99.0),
+        ("B", 102.0, "f.csv:6", 99.0),
+    }
+    (told,) = report.conflicts
+    assert {(told.first, told.first_height), (told.second, told.second_height)} == {("A", 101.0), ("B", 102.0)}
+
+
+def test_a_line_at_0_that_ends_on_survey_points_leaves_them_theirs() -> None:
+    points = make_points([0.0, 20, 20, 0], [0.0, 0, 20, 20], [20.0] * 4)
+    line = make_line(LineKind.BREAKLINE, np.array([[0, 0, 0], [20, 20, 0.0]]), "path")
+    surface = build_surface(points, Constraints((line,)))
+    assert surface.tin.height_range == (20.0, 20.0)
+    assert [(c.first_height, c.second_height) for c in surface.report.on_points] == [(0.0, 20.0)] * 2
+    assert [m.text.code for m in surface.report.messages] == ["lines_over_points"]  # nothing goes down to 0
+
+
+@pytest.mark.parametrize("shift", [(0.0, 0.0), (0.1699503671, 0.1641827189)])
+def test_two_ends_that_rounding_parts_are_one_meeting(shift) -> None:
+    """Ends 0.02 mm apart fall into one cell of the grid, or into two beside each other."""
+    one = np.array([[500008.86126812646, 5700015.761344832, 17.737], [500070.3020013609, 5700084.328970358, 17.862]])
+    other = np.array([[500070.30198646587, 5700084.328983705, 22.862], [500072.7714052488, 5700086.0325009115, 22.862]])
+    by = np.array([*shift, 0.0])
+    lines = tuple(make_line(LineKind.BREAKLINE, line + by) for line in (one, other))
+    x, y = (v.ravel() for v in np.meshgrid([5e5, 5e5 + 100], [5.7e6, 5.7e6 + 100]))
+    built = build_surface(
+        make_points(x + by[0], y + by[1], np.full(4, 50.0)),
+        Constraints(lines),
+        SurfaceOptions(crossing=CrossingRule.MEAN),
+    )
+    (told,) = built.report.conflicts
+    assert told.difference == pytest.approx(5.0, abs=1e-4)

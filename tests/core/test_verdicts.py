@@ -11,6 +11,7 @@ from typing import Tuple
 import numpy as np
 import pytest
 
+from plugin.core.linework.codes import default_code_table
 from plugin.core.points.pointset import Status, make_points
 from plugin.core.quality.check import check_survey
 from plugin.core.quality.excursions import Edges
@@ -21,6 +22,7 @@ from plugin.core.quality.stretch_evidence import count_meetings
 from plugin.core.quality.stretches import Scale
 from plugin.core.quality.walk import make_walk
 from tests.core.simulated import simulate
+from tests.core.survey_simulator import simulate as simulated_walk
 
 SEEDS = range(500, 504)
 
@@ -192,3 +194,34 @@ def test_a_long_part_on_another_height_needs_a_crossing() -> None:
         walk = make_walk(np.arange(len(px)), px, py, pz)
         long = find_long(walk, jumps, 0.01)
         assert len(long) == found
+
+
+@pytest.mark.parametrize(("shape", "spacing", "noise", "to_and_fro"), [
+    ("dome", 0.5, 0.0, False), ("dome", 1.0, 0.0, False), ("cone", 0.5, 0.001, True), ("bowl", 2.0, 0.001, True),
+])  # fmt: skip
+def test_a_small_hill_without_noise_is_ground(shape: str, spacing: float, noise: float, to_and_fro: bool) -> None:
+    """Thirteen passes of thirteen points: what noise there is says nothing of how far even ground bends."""
+    x, y = np.meshgrid(np.arange(13) * spacing, np.arange(13) * spacing)
+    if to_and_fro:
+        x[1::2] = x[1::2, ::-1]
+    away = np.hypot(x - 6 * spacing, y - 6 * spacing) / (6 * spacing)
+    height = {
+        "dome": 1.5 * np.exp(-((1.6 * away) ** 2)),
+        "cone": np.clip(1 - away, 0, None),
+        "bowl": np.cos(np.clip(away, 0, 1) * np.pi / 2),
+    }[shape]
+    z = 100 + spacing * height + np.random.default_rng(1).normal(0, 1, x.shape) * noise
+    status = check_survey(make_points(5e5 + x.ravel(), 5.7e6 + y.ravel(), z.ravel())).points.status
+    assert np.count_nonzero(status == Status.REJECTED) == 0
+    assert np.count_nonzero(status == Status.FLAGGED) <= 4
+
+
+@pytest.mark.parametrize(("seed", "kind", "size"), [(60001, "pole_height", 43), (587554, "lift", 4)])
+def test_what_the_ground_beside_settles_is_flagged(seed: int, kind: str, size: int) -> None:
+    """Though the search takes it for less than it is, or one meeting denies it."""
+    survey = simulated_walk(seed)
+    status = check_survey(survey.points, default_code_table()).points.status
+    large = (survey.fault == kind) & (np.abs(survey.error) >= 4 * survey.sigma)
+    events, count = np.unique(survey.event[large], return_counts=True)
+    found = [np.mean(status[large & (survey.event == one)] != Status.USED) for one in events[count == size]]
+    assert min(found) > 0.8

@@ -19,8 +19,8 @@ WRITERS = {
 #: Functions that write into what the function named here has made: a file that is replaced, memory, or QGIS's own
 #: folder for what lasts as long as QGIS.
 ELSEWHERE = {
+    "core/job/at_work.py:alone": "the lock of a job, which is empty",
     "processing/geopackage.py:_write_layer": "write_geopackage, replaced",
-    "processing/surveyreport.py:_as_geojson": "a temporary file of QGIS",
     "core/handover/pdf_order.py:settle_pdf": "a file that is not yet in its place",
     "gui/previewdata.py:": "a temporary file",
     "core/georeference/answer_places.py:_head_of": "a temporary folder",

@@ -134,3 +134,13 @@ def memory_layer(kind: str, texts: Any, crs: str, name: str) -> Any:
         feature.setGeometry(QgsGeometry.fromWkt(text))
         layer.dataProvider().addFeature(feature)
     return layer
+
+
+def close_for_good(dialog: Any) -> None:
+    """Close a dialog and delete it now: collected by Python, piece by piece and later, what is left of it would still
+    follow the layers of the project and crash QGIS.
+    """
+    from qgis.PyQt import sip
+
+    dialog.close()
+    sip.delete(dialog)

@@ -311,3 +311,46 @@ def test_a_convention_that_cannot_work_is_one_line(
     text = message_of(run, "buildsurface", INPUT=coded([]), OUTPUT=str(tmp_path / "x.2dm"), **{option: value})
     assert said in text
     assert "\n" not in text.strip()
+
+
+# The same lines in the main job
+
+
+def test_drawn_lines_give_the_same_mesh_as_in_the_main_job(run: Any, tmp_path: Path) -> None:
+    """Boundary with a hole, voids, a breakline with heights and one laid on the surface: byte by byte."""
+    from plugin.core.contours.lines import ContourOptions
+    from plugin.core.job.run import run_job
+    from plugin.core.job.settings import JobSettings
+
+    rows = [(name, e + 0.013 * i, n, h + 0.1 * (i % 5)) for i, (name, e, n, h) in enumerate(FIELD)]
+    survey = tmp_path / "field.csv"
+    told = [f"{name},{EAST + e:.3f},{NORTH + n:.3f},{h:.3f}" for name, e, n, h in rows]
+    survey.write_text("\n".join(["name,easting,northing,height", *told]) + "\n")
+    shapes = {
+        "boundary": ("Polygon", [[(0.7, 0.9), (13.3, 1.1), (10.9, 11.2), (0.8, 10.7), (0.7, 0.9)],
+                                 [(5.1, 5.2), (6.3, 5.3), (6.1, 6.4), (5.1, 5.2)]]),
+        "voids": ("Polygon", [[(7.1, 7.2), (9.3, 7.4), (9.1, 9.5), (7.1, 7.2)]]),
+        "breaklines": ("LineString", [(1.1, 3.3, 10.7), (4.4, 3.5, 10.9), (9.7, 3.1, 10.8)]),
+        "soft_lines": ("LineString", [(1.5, 8.3), (4.7, 4.6), (10.9, 4.4)]),
+    }  # fmt: skip
+    files, layers = {}, {}
+    for name, (kind, coordinates) in shapes.items():
+        rings = coordinates if kind == "Polygon" else [coordinates]
+        moved = [[[EAST + e, NORTH + n, *z] for e, n, *z in ring] for ring in rings]
+        system = {"type": "name", "properties": {"name": "EPSG:25832"}}
+        geometry = {"type": kind, "coordinates": moved if kind == "Polygon" else moved[0], "crs": system}
+        files[name] = tmp_path / f"{name}.geojson"
+        files[name].write_text(json.dumps(geometry))
+        texts = ["(" + ", ".join(" ".join(map(str, place)) for place in ring) + ")" for ring in moved]
+        text = f"({', '.join(texts)})" if kind == "Polygon" else texts[0]
+        deep = "Z" if name == "breaklines" else ""
+        layers[name.upper()] = memory_layer(kind + deep, [f"{kind}{deep}{text}"], "EPSG:25832", name)
+    settings = JobSettings(
+        survey, tmp_path / "job", ContourOptions(0.5), "EPSG:25832", check=False, find_lines=False, **files
+    )
+    result = run_job(settings)
+    target = tmp_path / "surface.2dm"
+    made = run("buildsurface", INPUT=memory_points(rows), OUTPUT=str(target), **layers)
+    assert made["TRIANGLE_COUNT"] == result.surface.report.triangles
+    assert made["AREA"] == result.surface.tin.plan_area
+    assert target.read_bytes() == (tmp_path / "job" / "surface.2dm").read_bytes()

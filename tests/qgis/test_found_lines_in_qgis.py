@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from pathlib import Path
 from typing import Any, Dict, List
+from xml.etree import ElementTree
 
 import numpy as np
 import pytest
@@ -170,3 +171,15 @@ def test_the_style_offers_the_statuses_and_a_tip(found: Dict[str, Any]) -> None:
     assert "passes" in tip
     assert "[%" not in tip
     assert math.isfinite(float(found["USED"]))
+
+
+def test_found_lines_go_out_with_their_kind(street: str, found: Dict[str, Any], tmp_path: Path) -> None:
+    """The surface's lines, LandXML's breaklines and the plan: two kerbs, each a foot and a top."""
+    made = run("buildsurface", INPUT=street, FOUND_LINES=found["OUTPUT"], OUTPUT=str(tmp_path / "s.2dm"),
+               LINES=str(tmp_path / "held.gpkg"))  # fmt: skip
+    run("exportlandxml", INPUT=made["OUTPUT"], LINES=made["LINES"], OUTPUT=str(tmp_path / "s.xml"))
+    names = [line.get("name") for line in ElementTree.parse(tmp_path / "s.xml").findall(".//{*}Breakline")]
+    assert sorted(names) == ["step 1", "step 1", "step 2", "step 2"]
+    plan = run("plansheet", INPUT=made["OUTPUT"], LINES=made["LINES"], OUTPUT=str(tmp_path / "plan.pdf"),
+               LAYERS=str(tmp_path / "plan.gpkg"))  # fmt: skip
+    assert (plan["SHEETS"], plan["SPOT_COUNT"] > 0) == (1, True)

@@ -9,7 +9,7 @@ from typing import Any, Dict, List
 
 import numpy as np
 import pytest
-from in_qgis import Listener, Profile, layer_of
+from in_qgis import Listener, Profile, close_for_good, layer_of
 from test_import_preview import log_text
 
 
@@ -122,7 +122,7 @@ def test_ballpark_operations_are_refused_until_named(run: Any, tmp_path: Path) -
     file = write(tmp_path / "a.csv", walk())
     said = refused(run, "importpoints", INPUT=file, SOURCE_CRS="EPSG:23032", CRS="EPSG:26732")
     assert "ballpark" in said
-    name = said[said.index(": '") + 3 : said.rindex("'")]
+    name = said[said.index(" '") + 2 : said.rindex("'")]
     result = run(
         "importpoints", INPUT=file, SOURCE_CRS="EPSG:23032", CRS="EPSG:26732", ACCEPT=f"something else | {name}",
         OUTPUT="TEMPORARY_OUTPUT",
@@ -421,4 +421,4 @@ def test_a_factor_is_typed_with_all_its_digits(application: Any) -> None:
     wrapper = dialog.mainWidget().wrappers["FACTOR"]
     wrapper.setParameterValue(0.999699746123, QgsProcessingContext())
     assert wrapper.parameterValue() == 0.999699746123
-    dialog.close()
+    close_for_good(dialog)

@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import Any, Callable
 
 import pytest
-from in_qgis import DEMO, SURVEY
+from in_qgis import DEMO, SURVEY, close_for_good
 
 
 @pytest.fixture
@@ -26,7 +26,7 @@ def dialog_with(application: Any, project: Any) -> Callable[..., Any]:
 
     yield make
     for dialog in made:
-        dialog.close()
+        close_for_good(dialog)
 
 
 def wrappers(dialog: Any) -> Any:
@@ -367,6 +367,14 @@ def swapped_cell(rows: Any, which: Any, cell: str) -> Any:
         ("name,easting,northing,depth", ROWS, "Depths that count down", 40),
         (HEAD, [row.replace(",92.", ",92") for row in ROWS], "Heights in mm", 40),
         ("name,latitude,longitude,height", DEGREES, "Degrees, then digits of minutes", 40),
+        (f"# UTM zone 33N\n{HEAD}", ROWS, "Its coordinates are in ETRS89 / UTM zone 32N", 40),
+        (f"# antenna height 1.8 m\n{HEAD}", ROWS, "Heights of the antenna, to be lowered", 40),
+        (
+            "name,E,N,Z,as-built E,as-built N,as-built Z",
+            [f"{row},{row.partition(',')[2]}" for row in ROWS],
+            "Columns: easting 5, northing 6, height 7",
+            40,
+        ),
         (f"heights in cm\n{HEAD} (m)", [row.replace(",92.", ",92") for row in ROWS], "Heights in cm", 40),
     ],
 )

@@ -81,6 +81,59 @@ def test_tools_that_follow_each_other_read_the_mesh_once(
     recent_meshes.forget_meshes()
 
 
+def test_tools_of_a_model_read_each_mesh_once(
+    project: Any, plane_surface: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A model: four tools on a mesh, one of which makes a mesh that three others work on."""
+    from qgis.core import (
+        QgsProcessingContext,
+        QgsProcessingFeedback,
+        QgsProcessingModelAlgorithm,
+        QgsProcessingModelChildAlgorithm,
+        QgsProcessingModelChildParameterSource,
+        QgsProcessingModelParameter,
+        QgsProcessingParameterMeshLayer,
+    )
+
+    from plugin.core.handover import recent_meshes
+
+    recent_meshes.forget_meshes()
+    parse, parsed = recent_meshes.parse_2dm, []
+    monkeypatch.setattr(recent_meshes, "parse_2dm", lambda *given: parsed.append(given[1]) or parse(*given))
+    mesh = tmp_path / "mesh.2dm"
+    mesh.write_bytes(Path(plane_surface).read_bytes())
+    given, value = (
+        QgsProcessingModelChildParameterSource.fromModelParameter,
+        QgsProcessingModelChildParameterSource.fromStaticValue,
+    )
+    first = given("MESH")
+    thinned = QgsProcessingModelChildParameterSource.fromChildOutput("thinsurface", "OUTPUT")
+    model = QgsProcessingModelAlgorithm("chain", "chain")
+    model.addModelParameter(QgsProcessingParameterMeshLayer("MESH", "Mesh"), QgsProcessingModelParameter("MESH"))
+    children = (
+        ("thinsurface", "thinsurface", first, {"TOLERANCE": 0.01}),
+        ("lines", "contours", first, {"INTERVAL": 0.5}),
+        ("slopes", "slopemap", first, {}),
+        ("ponds", "ponds", first, {}),
+        ("fewer lines", "contours", thinned, {"INTERVAL": 0.5}),
+        ("fewer slopes", "slopemap", thinned, {}),
+        ("fewer ponds", "ponds", thinned, {}),
+    )
+    for number, name, source, more in children:
+        child = QgsProcessingModelChildAlgorithm(f"hummock:{name}")
+        child.setChildId(number)
+        child.addParameterSources("INPUT", [source])
+        for key, single in {"CRS": "EPSG:25832", **more}.items():
+            child.addParameterSources(key, [value(single)])
+        model.addChildAlgorithm(child)
+    context = QgsProcessingContext()
+    context.setProject(project)
+    _, fine = model.run({"MESH": str(mesh)}, context, QgsProcessingFeedback())
+    assert fine
+    assert len(parsed) == len(set(map(str, parsed))) == 2
+    recent_meshes.forget_meshes()
+
+
 # Points
 
 

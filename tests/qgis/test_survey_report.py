@@ -89,7 +89,9 @@ def test_files_are_listed_with_their_sha_256(reported: Dict[str, Any]) -> None:
     for name, sha in names.items():
         assert hashlib.sha256((folder / name).read_bytes()).hexdigest() == sha
         assert sha in html
-    assert reported["FILES"] == len(names) - 1 + 2  # without the plan, with the list and the report
+    assert (
+        reported["FILES"] == len(names) - 1 + 3
+    )  # without the plan, with the list, the report and the file of the job
 
 
 def test_a_file_that_is_not_there_is_refused_in_one_line(run: Any, tmp_path: Path) -> None:
@@ -164,3 +166,58 @@ def test_a_layer_in_place_of_the_file_brings_its_statuses(run: Any, project: Any
     moved = run("surveyreport", **{**asked, "CRS": "EPSG:25832", "FOLDER": str(tmp_path / "moved")})
     assert moved["POINTS"] == 144
     assert "EPSG:25833" in (tmp_path / "moved" / "report.html").read_text(encoding="utf-8")
+
+
+def test_every_choice_of_a_job_can_be_made_and_layers_stay_with_the_job(run: Any, project: Any, tmp_path: Path) -> None:
+    """Choices reach the file of the job as they do from the desk; the job goes on without the layers it was given."""
+    from plugin.core.job.job_file import read_job
+    from plugin.core.job.run import compute
+    from plugin.processing.jobchoices import all_choices
+    from plugin.processing.surveyreport import SurveyReport
+
+    algorithm = SurveyReport()
+    algorithm.initAlgorithm({})
+    names = {one.name() for one in algorithm.parameterDefinitions()}
+    assert {choice.name for choice in all_choices()} <= names
+    ring = "Polygon((548240 5712390, 548320 5712390, 548320 5712450, 548240 5712450, 548240 5712390))"
+    folder = tmp_path / "out"
+    asked = {
+        "INPUT": str(DEMO / "survey.csv"),
+        "CRS": "EPSG:25832",
+        "BOUNDARY": memory_layer("Polygon", [ring], "EPSG:25832", "limits"),
+        "GEOID": 46.0,
+        "HEIGHTS_ARE": 2,
+        "MAX_RIM_EDGE": 12.5,
+        "TOLERANCES": 1,
+        "BASE": 0.1,
+        "INTERVAL": 0.5,
+        "KEEP_FLAGGED": True,
+        "PAPER": False,
+        "FOLDER": str(folder),
+    }
+    run("surveyreport", **asked)
+    told = read_job(folder).settings
+    assert (told.geoid, told.surface.max_rim_edge, told.contours.base) == ("46", 12.5, 0.1)
+    assert told.tolerances is not None
+    assert told.tolerances.name == "control"
+    assert told.keep_flagged
+    assert told.boundary is not None
+    area = compute(told).surface.tin.plan_area
+    assert 3000 < area <= 80 * 60 + 1  # within the boundary
+    mesh = (folder / "surface.2dm").read_bytes()
+    project.clear()
+    said = message_of(run, "surveyreport", FOLDER=str(folder), PAPER=False, KEEP_FLAGGED=True)
+    assert "own choices" in said
+    assert "Keep flagged stretches in the surface" in said
+    run("surveyreport", FOLDER=str(folder), PAPER=False)
+    assert (folder / "surface.2dm").read_bytes() == mesh
+    assert compute(read_job(folder).settings).surface.tin.plan_area == area
+
+
+def test_a_choice_about_what_is_not_asked_is_refused(run: Any, project: Any, tmp_path: Path) -> None:
+    plain = {"INPUT": str(DEMO / "survey.csv"), "CRS": "EPSG:25832", "FOLDER": str(tmp_path / "out")}
+    said = message_of(run, "surveyreport", **plain, PAD_LEVEL="balance")
+    assert "Height of the pads" in said
+    gully = memory_layer("Point", ["Point(548260 5712403)"], "EPSG:25832", "gully")
+    assert "Inlets" in message_of(run, "surveyreport", **plain, INLETS=gully)
+    assert "folder of a job" in message_of(run, "surveyreport", FOLDER=str(tmp_path / "none"))

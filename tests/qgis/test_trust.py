@@ -54,6 +54,27 @@ def test_the_faults_of_the_demo_are_rejected_with_their_reason(checked: Dict[str
     assert any("degrees of freedom" in text for text in checked["told"])
 
 
+def test_a_surface_of_checked_points_keeps_their_noise_and_one_of_others_none(
+    run: Any, checked: Dict[str, Any], chain: Dict[str, Any], tmp_path: Path
+) -> None:
+    """The same noise as the check found in the survey, beside the mesh, whether or not the lines found are given."""
+    from plugin.core.handover.mesh_noise import read_mesh_noise
+
+    mesh, listener = str(tmp_path / "surface.2dm"), Listener()
+    lines = run("findlines", INPUT=checked["OUTPUT"], OUTPUT=str(tmp_path / "lines.gpkg"))["OUTPUT"]
+    for found in (None, lines):
+        run("buildsurface", listener, INPUT=checked["OUTPUT"], FOUND_LINES=found, MAX_RIM_EDGE=10.0, OUTPUT=mesh)
+        noise, said = read_mesh_noise(mesh)
+        assert noise is not None
+        assert not said
+        assert np.hypot(noise.sigma, noise.drift) == pytest.approx(checked["SIGMA"], rel=0.05)
+    assert sum("surface.noise.json" in text for text in listener.infos) == 2
+    listener = Listener()
+    run("buildsurface", listener, INPUT=chain["points"]["OUTPUT"], MAX_RIM_EDGE=10.0, OUTPUT=mesh)
+    assert read_mesh_noise(mesh) == (None, ())
+    assert any("must have been checked" in text for text in listener.infos)
+
+
 def test_findings_lie_at_their_points(checked: Dict[str, Any]) -> None:
     rows = rows_of(checked["OUTPUT"])
     findings = list(layer_of(checked["FINDINGS"]).getFeatures())

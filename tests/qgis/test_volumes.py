@@ -429,3 +429,26 @@ def test_in_feet_levels_are_feet_and_volumes_metric(run: Any, tmp_path: Path) ->
     page = (tmp_path / "page.html").read_text(encoding="utf-8")
     assert "cut 740.7 ± " in page  # cubic yards: 20,000 / 27
     assert "yd³" in page
+
+
+def test_labels_never_say_less_than_nothing(application: Any) -> None:
+    from qgis.core import QgsExpression, QgsExpressionContext, QgsFeature, QgsField, QgsFields
+    from qgis.PyQt.QtCore import QVariant
+
+    from plugin.processing import stockpile, volumebyregion
+
+    def label(text: str, **values: Any) -> str:
+        columns = QgsFields()
+        for name, value in values.items():
+            columns.append(QgsField(name, QVariant.String if isinstance(value, str) else QVariant.Double))
+        feature = QgsFeature(columns)
+        feature.setAttributes(list(values.values()))
+        context = QgsExpressionContext()
+        context.setFeature(feature)
+        context.setFields(columns)
+        return str(QgsExpression(text.format(factor="", unit="m³")).evaluate(context))
+
+    told = label(volumebyregion._LABEL, region="3", cut_m3=-0.3, cut_95_m3=1.2, fill_m3=329.4, fill_95_m3=8.1)
+    assert told == "3\ncut 0 ± 1 m³\nfill 329 ± 8 m³"
+    told = label(stockpile._LABEL, name="a", above_m3=-12.64, above_95_m3=0.2, below_m3=-0.04, below_95_m3=0.1)
+    assert told == "a\nabove -12.6 ± 0.2 m³\nbelow 0.0 ± 0.1 m³"

@@ -47,9 +47,13 @@ def contents(path: Path) -> Any:
 
 def files(folder: Path) -> Dict[str, Any]:
     """Contents of all files below a folder, by their names in it."""
-    return {
-        str(path.relative_to(folder)): contents(path) for path in sorted(folder.rglob("*")) if path.is_file()
-    }  # fmt: skip
+    return {name: contents(path) for name, path in products(folder).items()}
+
+
+def products(folder: Path) -> Dict[str, Path]:
+    """Files below a folder by their names in it, but for what a job keeps of itself, which names its folder."""
+    found = {str(path.relative_to(folder)): path for path in sorted(folder.rglob("*")) if path.is_file()}
+    return {name: path for name, path in found.items() if path.name != "job.json" and path.parent.name != "stages"}
 
 
 def algorithm_of(name: str) -> Any:
@@ -209,7 +213,7 @@ def cancel_at_look(name: str, small: Small, made: Whole, folder: Path, end: int)
     results, context = run_until(name, {**parameters, **loaded}, lambda: next(looks) >= end)
     if not results:
         assert not [key for key in context.layersToLoadOnCompletion() if key.startswith(str(folder))], end
-    left = {str(path.relative_to(folder)): path for path in folder.rglob("*") if path.is_file()}
+    left = products(folder)
     assert set(left) <= set(made.files), "nothing half written stays behind"
     assert results or set(left) == set(made.files)
     for file, path in left.items():

@@ -10,7 +10,7 @@ from typing import Any, Dict, List, Sequence, Tuple
 
 #: Of <sys/inotify.h>, see inotify(7).
 EVENTS = {0x2: "modified", 0x40: "moved away", 0x80: "put there", 0x100: "created", 0x200: "deleted"}
-OVERFLOW = 0x4000
+OVERFLOW, FOLDER = 0x4000, 0x40000000
 
 
 class Watch:
@@ -43,7 +43,8 @@ class Watch:
             _, kind, _, size = struct.unpack_from("iIII", data, place)
             name = data[place + 16 : place + 16 + size].rstrip(b"\0").decode()
             assert not kind & OVERFLOW, "too much happened to be told"
-            self.events += [(name, event) for bit, event in EVENTS.items() if kind & bit]
+            if not kind & FOLDER:
+                self.events += [(name, event) for bit, event in EVENTS.items() if kind & bit]
             place += 16 + size
 
     def of_final_names(self) -> Dict[str, List[str]]:
