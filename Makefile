@@ -38,9 +38,10 @@ demo:
 		--since $(DEMO)/before.2dm --other-sigma 0.015 --regions $(DEMO)/phases.geojson \
 		--volume-line $(DEMO)/centreline.geojson --volume-width 6 --basin 548322.8,5712471.2 --out $(OUT)
 
+# A worker that crashes ends the run: one put in its place can wait for ever.
 test:
 	@.ci/setup test
-	@$(VENV) -m pytest -n auto --dist loadfile $(TESTS)
+	@$(VENV) -m pytest -n auto --dist loadfile --max-worker-restart 0 $(TESTS)
 
 # SUITES: some of bookworm, trixie, testing. TESTS: which tests. MATRIX_DIR: where the folders are kept.
 test-matrix:

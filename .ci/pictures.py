@@ -159,12 +159,11 @@ def desk_picture(name, plan_name, folder):
     if toolbox:
         toolbox.hide()
     desk.run_everything()
+    while desk.busy:
+        wait(0.1)
+    if desk.failure:
+        raise RuntimeError(desk.failure)
     root = QgsProject.instance().layerTreeRoot()
-    plan = root.findGroups()[0]
-    shown = {node.layer().id() for node in plan.findLayers()}
-    for node in root.findLayers():
-        node.setItemVisibilityChecked(node.layer().id() in shown or isinstance(node.layer(), QgsMeshLayer))
-        node.setExpanded(False)
     mesh = next(node.layer() for node in root.findLayers() if isinstance(node.layer(), QgsMeshLayer))
     QgsProject.instance().setCrs(mesh.crs())
     desk.form.filling = True  # names without the folders of this machine
