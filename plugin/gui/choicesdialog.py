@@ -113,4 +113,6 @@ def has_choices(step: str) -> bool:
 def ask(step: str, title: str, settings: JobSettings, parent: QWidget) -> Tuple[bool, JobSettings]:
     """Show the dialog; whether it was accepted, and the choices."""
     dialog = ChoicesDialog(step, title, settings, parent)
-    return bool(dialog.exec()), dialog.chosen
+    accepted = bool(dialog.exec())
+    dialog.deleteLater()
+    return accepted, dialog.chosen

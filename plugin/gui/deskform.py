@@ -201,6 +201,7 @@ class DeskForm(QWidget):
         if dialog.exec():
             chosen = dialog.crs()
             self.crs.setText(chosen.authid() or chosen.toWkt())
+        dialog.deleteLater()
 
     def _crs_changed(self, *_: Any) -> None:
         """The interval suits the CRS, unless the user has chosen one."""

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import os
 import sys
-import time
 from pathlib import Path
 from typing import Any, Dict
 
@@ -59,19 +58,7 @@ def project(application: Any) -> Any:
 
     QgsProject.instance().clear()
     yield QgsProject.instance()
-    wait_for_tasks()
     QgsProject.instance().clear()
-
-
-def wait_for_tasks(seconds: float = 20.0) -> None:
-    """Let what QGIS counts in layers beside the main thread end before they go."""
-    from qgis.core import QgsApplication
-    from qgis.PyQt.QtCore import QCoreApplication
-
-    end = time.monotonic() + seconds
-    while QgsApplication.taskManager().countActiveTasks() and time.monotonic() < end:
-        QCoreApplication.processEvents()
-        time.sleep(0.01)
 
 
 @pytest.fixture

@@ -223,7 +223,7 @@ def _within(tin: Tin, surface: Tin, rim: int, far: np.ndarray) -> np.ndarray:
     part = connected_parts(len(tin.triangles), triangle[~between], other[~between])
     corner = tin.corners()[:, :, :2]
     one, two = corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0]
-    longest = np.hypot(*np.moveaxis(corner - np.roll(corner, 1, axis=1), 2, 0)).max(axis=1)
+    longest = tin.edge_lengths().max(axis=1)
     height = (one[:, 0] * two[:, 1] - one[:, 1] * two[:, 0]) / longest
     order = np.lexsort((height, part))
     widest = order[np.append(part[order][1:] != part[order][:-1], True)]

@@ -90,8 +90,7 @@ def walked_times(tin: Tin) -> Optional[np.ndarray]:
     xy = tin.vertices[:, :2]
     if len(xy) < 3 or len(tin.triangles) == 0:
         return None
-    corner = xy[tin.triangles]
-    edge = float(np.median(np.hypot(*np.moveaxis(np.roll(corner, -1, axis=1) - corner, 2, 0))))
+    edge = float(np.median(tin.edge_lengths()))
     step = np.hypot(*np.diff(xy, axis=0).T)
     if np.mean(step <= _STEP * edge) < _SHARE:
         return None

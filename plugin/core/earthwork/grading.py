@@ -233,9 +233,7 @@ def _breaks(tin: Tin) -> np.ndarray:
     gradient = triangle_gradients(tin)
     change = np.abs(gradient[:, None, :] - gradient[tin.neighbours]).max(axis=2)
     # between slivers of the 0.1 mm grid gradients are rounded more than between ordinary triangles
-    corner = tin.vertices[tin.triangles]
-    edge = np.hypot(*np.moveaxis(np.roll(corner, -1, axis=1) - corner, 2, 0)[:2])
-    rounding = 1e-4 / np.maximum(edge.min(axis=1), 1e-4)
+    rounding = 1e-4 / np.maximum(tin.edge_lengths().min(axis=1), 1e-4)
     rounding = np.maximum(rounding[:, None], rounding[tin.neighbours])
     marks: np.ndarray = (tin.neighbours < 0) | ((tin.edge_kind > 0) & (change > np.maximum(_FLAT, rounding)))
     return marks.astype(np.uint8)

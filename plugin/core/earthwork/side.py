@@ -85,8 +85,7 @@ class Side:
         if time is None and doubt.drift > 0:
             time = walked_times(tin)
         self.drift = DriftField(tin, doubt.drift, doubt.drift_length, time, doubt.drift_time)
-        corner = tin.corners()[:, :, :2]
-        edge = np.hypot(*np.moveaxis(np.roll(corner, -1, axis=1) - corner, 2, 0))
+        edge = tin.edge_lengths()
         self.departure = np.zeros(edge.shape) if doubt.departure is None else np.asarray(doubt.departure(edge / 2))
         alike = np.ones(edge.shape)
         self.unit = np.zeros(len(edge)) if doubt.departure is None else np.asarray(doubt.departure(alike)).mean(axis=1)

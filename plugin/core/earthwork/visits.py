@@ -133,8 +133,7 @@ class Revisited:
         if not len(xyz) or not len(walked):
             return result
         tin, side = self.after.tin, self._model.sides[1]
-        corner = tin.corners()[:, :, :2]
-        reach = pass_spacing(np.hypot(*np.moveaxis(np.roll(corner, -1, axis=1) - corner, 2, 0)))
+        reach = pass_spacing(tin.edge_lengths())
         away, _ = cKDTree(walked).query(xyz[:, :2], distance_upper_bound=reach)
         triangle = locate(tin, xyz[:, :2])
         on = np.flatnonzero((triangle >= 0) & np.isfinite(away))

@@ -31,9 +31,7 @@ LEAST_SHARE = 0.005
 
 def wide_area(tin: Tin) -> Tuple[float, float]:
     """Square metres in wide triangles, and the length of an edge (m) that makes one wide; edges of lines do not."""
-    corner = tin.corners()[:, :, :2]
-    step = np.roll(corner, -1, axis=1) - corner
-    length = np.where(tin.edge_kind != 0, 0.0, np.hypot(step[:, :, 0], step[:, :, 1])).max(axis=1)
+    length = np.where(tin.edge_kind != 0, 0.0, tin.edge_lengths()).max(axis=1)
     some = length > 0
     limit = FACTOR * float(np.median(length[some])) if np.any(some) else float("inf")
     return float(tin.plan_areas()[length > limit].sum()), limit

@@ -201,7 +201,7 @@ def _lattice(tin: Tin, limit: float, progress: Progress) -> Tuple[np.ndarray, fl
     """
     step = _LATTICE_STEP * limit
     corner = tin.vertices[tin.triangles][:, :, :2]
-    longest = np.max([np.hypot(*(corner[:, (i + 1) % 3] - corner[:, i]).T) for i in range(3)], axis=0)
+    longest = tin.edge_lengths().max(axis=1)
     drawn = np.any(tin.vertex_source[tin.triangles] < 0, axis=1)
     # The farthest place from the corners: the circle's centre if no angle is obtuse (then the radius is at most
     # longest / sqrt 3), else one on the longest side, at most half of it away.

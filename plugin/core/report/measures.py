@@ -17,13 +17,6 @@ def claimed_sigma(result: JobResult) -> float:
     return float(np.median(sigma)) if len(sigma) else math.nan
 
 
-def plan_areas(tin: Tin) -> np.ndarray:
-    """Plan area of each triangle (m,), square metres."""
-    corner = tin.corners()
-    u, v = corner[:, 1, :2] - corner[:, 0, :2], corner[:, 2, :2] - corner[:, 0, :2]
-    return 0.5 * (u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0])
-
-
 def slopes(tin: Tin) -> np.ndarray:
     """Slope of each triangle (m,) as rise over run."""
     corner = tin.corners()

@@ -17,7 +17,7 @@ from ..quality.interval import NO_BASIS
 from . import figures, markup
 from .labels import Words, level_decimals, number, plain, significant
 from .markup import Section
-from .measures import claimed_sigma, plan_areas, plan_length, slopes, weighted_median
+from .measures import claimed_sigma, plan_length, slopes, weighted_median
 from .remarks import messages_list, say_message
 from .results import JobResult
 
@@ -135,7 +135,7 @@ def _contour_doubt(result: JobResult, say: Words) -> str:
     if not math.isfinite(sigma):
         return ""
     unit = plan_unit(result.crs)
-    slope = weighted_median(slopes(tin), plan_areas(tin))
+    slope = weighted_median(slopes(tin), tin.plan_areas())
     html = ""
     if slope > 0:
         text = QT_TRANSLATE_NOOP(

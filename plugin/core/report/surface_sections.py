@@ -18,7 +18,7 @@ from ..surface.tin import GRID
 from . import figures, markup
 from .labels import Words, number, plain
 from .markup import Section
-from .measures import claimed_sigma, plan_areas, slopes, weighted_median
+from .measures import claimed_sigma, slopes, weighted_median
 from .remarks import messages_list, say_message
 from .results import JobResult
 from .surface_maps import FINDING_NAMES, class_name, findings_map, slope_picture
@@ -97,7 +97,7 @@ def surface_section(result: JobResult, words: Words) -> Section:
     say, tin, report = words, result.surface.tin, result.surface.report
     unit, height = plan_unit(result.crs), result.shown_height_unit
     slope = slopes(tin)
-    middle = weighted_median(slope, plan_areas(tin))
+    middle = weighted_median(slope, tin.plan_areas())
     square = f"{unit.symbol}²"
     rows = [
         (say(QT_TRANSLATE_NOOP("core", "points that shape it")), number(report.points_used)),

@@ -60,6 +60,13 @@ class Tin:
         area: np.ndarray = 0.5 * (u[0] * v[1] - u[1] * v[0])
         return area
 
+    def edge_lengths(self) -> np.ndarray:
+        """Length (m, 3) of each triangle's edges in plan, metres; edge i runs from corner i to the next."""
+        corner = self.vertices[self.triangles, :2]
+        step = np.roll(corner, -1, axis=1) - corner
+        length: np.ndarray = np.hypot(step[:, :, 0], step[:, :, 1])
+        return length
+
     def corners(self) -> np.ndarray:
         """Corner coordinates (m, 3, 3): triangle, corner, local x, y and height."""
         return self.vertices[self.triangles]
