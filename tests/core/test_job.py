@@ -295,6 +295,7 @@ def test_interrupting_gives_130_and_no_half_written_file(tmp_path):
         [sys.executable, "-W", "ignore", "-m", "plugin.core", str(survey), "--crs", "local", "--interval", "0.001",
          "--out", str(tmp_path / "out")],
         cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True,
+        preexec_fn=lambda: signal.signal(signal.SIGINT, signal.SIG_DFL),  # a shell ignores it for what runs behind
     )  # fmt: skip
     first = process.stderr.readline()  # it is at work
     time.sleep(0.2)
