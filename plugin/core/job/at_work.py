@@ -31,7 +31,7 @@ _LOCK, _NEW = "at_work", "new"
 
 @contextlib.contextmanager
 def alone(folder: Path) -> Iterator[None]:
-    """Hold the job whose results of stages are in ``folder``; a run that is killed lets go of it.
+    """Hold the job whose results of stages are in ``folder``; a run that is killed lets go of it, and its files go.
 
     Raises SurveyError where another run holds it. Where the system has no such locks, none is held.
     """
@@ -43,6 +43,7 @@ def alone(folder: Path) -> Iterator[None]:
     with stream:
         if not _locked(stream):
             raise SurveyError(AT_WORK, folder=str(folder.parent))
+        shutil.rmtree(folder / _NEW, ignore_errors=True)  # of a run that was killed
         yield
 
 
@@ -72,7 +73,6 @@ def _locked(stream: Any) -> bool:
 def new_files(folder: Path) -> Iterator[Path]:
     """An empty folder within ``folder`` for the files of a run; it goes when the block ends, however that is."""
     made = folder / _NEW
-    shutil.rmtree(made, ignore_errors=True)
     make_folder(made)
     try:
         yield made
