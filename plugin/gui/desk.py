@@ -96,6 +96,10 @@ class DeskDock(AddedTools, DeskWidgets):
         self.task = None
         self.book, self.record, self.failure = new_book(stamp=self._stamp), None, ""
         self.said.clear()
+        project = QgsProject.instance()
+        dirty = project.isDirty()
+        project.removeEntry(SCOPE, ENTRY)  # written while its layers went
+        project.setDirty(dirty)
         self._take_up_folder()
 
     def _keep(self) -> None:

@@ -10,7 +10,7 @@ from typing import Any
 
 import pypdf
 import pytest
-from in_qgis import DEMO
+from in_qgis import DEMO, close_for_good
 
 
 class Hand:
@@ -83,7 +83,7 @@ def opened(project: Any) -> Any:
     plugin.edits.stop()
     if plugin.desk is not None:
         plugin.desk.stop_listening()
-    window.window.close()
+    close_for_good(window.window)
 
 
 def come_back(window: Window) -> None:
@@ -443,6 +443,19 @@ def test_a_new_project_gets_nothing_of_the_old_one(opened: Any, project: Any, tm
         QApplication.processEvents()
     assert not project.mapLayers()
     assert desk.form.settings()["files"] == []
+
+
+def test_a_new_project_does_not_remember_the_job_of_the_old_one(opened: Any, project: Any, tmp_path: Path) -> None:
+    from plugin.gui.desk import ENTRY, SCOPE
+
+    _, _, hand = opened
+    desk = start_job(opened, tmp_path)
+    hand.run(desk)
+    assert desk.form.parcels.count() > 1, "layers that go with the old project"
+    assert project.readEntry(SCOPE, ENTRY)[0]
+    project.clear()
+    assert project.readEntry(SCOPE, ENTRY)[0] == ""
+    assert not project.isDirty()
 
 
 def test_a_crs_that_is_none_is_told_at_once(opened: Any, tmp_path: Path) -> None:

@@ -49,6 +49,7 @@ class Story:
         self.write()
         self.hand.click(self.window.tools.widgetForAction(self.plugin.desk_action))
         self.hand.type(self.desk.form.files.lineEdit(), str(self.survey))
+        assert self.desk.form.folder.filePath() == str(self.out)
         self.hand.type(self.desk.form.crs, "25832")
 
     @property
