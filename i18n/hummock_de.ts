@@ -11533,6 +11533,11 @@
       <translation>Koordinaten: {crs}</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/deskwidgets.py" />
+      <source>Copies an invented survey into a folder that you choose, and fills in the rest.</source>
+      <translation>Kopiert eine erfundene Vermessung in einen Ordner Ihrer Wahl und füllt das Übrige aus.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>Corners that lines or polygons share are set out once.</source>
       <translation>Ecken, die Linien oder Polygone gemeinsam haben, werden einmal abgesteckt.</translation>
@@ -12650,6 +12655,11 @@
       <location filename="../plugin/processing/handoverfiles.py" />
       <source>Folder</source>
       <translation>Ordner</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Folder for the demo survey</source>
+      <translation>Ordner für die Beispielvermessung</translation>
     </message>
     <message>
       <location filename="../plugin/processing/readlandxml.py" />
@@ -17254,6 +17264,11 @@
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Triangulates survey points with breaklines, boundary and voids into a mesh.</source>
       <translation>Trianguliert Vermessungspunkte mit Bruchkanten, Umring und Aussparungen zu einem Mesh.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/deskwidgets.py" />
+      <source>Try it on a demo survey…</source>
+      <translation>Mit einer Beispielvermessung ausprobieren…</translation>
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />

@@ -11533,6 +11533,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/deskwidgets.py" />
+      <source>Copies an invented survey into a folder that you choose, and fills in the rest.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>Corners that lines or polygons share are set out once.</source>
       <translation type="unfinished" />
@@ -12649,6 +12654,11 @@
     <message>
       <location filename="../plugin/processing/handoverfiles.py" />
       <source>Folder</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Folder for the demo survey</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -17253,6 +17263,11 @@
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Triangulates survey points with breaklines, boundary and voids into a mesh.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/deskwidgets.py" />
+      <source>Try it on a demo survey…</source>
       <translation type="unfinished" />
     </message>
     <message>

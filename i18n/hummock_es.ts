@@ -11533,6 +11533,11 @@
       <translation>Coordenadas: {crs}</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/deskwidgets.py" />
+      <source>Copies an invented survey into a folder that you choose, and fills in the rest.</source>
+      <translation>Copia un levantamiento inventado en una carpeta que usted elige y rellena lo demás.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>Corners that lines or polygons share are set out once.</source>
       <translation>Los vértices que comparten líneas o polígonos se replantean una sola vez.</translation>
@@ -12650,6 +12655,11 @@
       <location filename="../plugin/processing/handoverfiles.py" />
       <source>Folder</source>
       <translation>Carpeta</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Folder for the demo survey</source>
+      <translation>Carpeta para el levantamiento de ejemplo</translation>
     </message>
     <message>
       <location filename="../plugin/processing/readlandxml.py" />
@@ -17254,6 +17264,11 @@
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Triangulates survey points with breaklines, boundary and voids into a mesh.</source>
       <translation>Triangula los puntos del levantamiento con líneas de rotura, contorno y huecos en una malla.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/deskwidgets.py" />
+      <source>Try it on a demo survey…</source>
+      <translation>Probar con un levantamiento de ejemplo…</translation>
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />

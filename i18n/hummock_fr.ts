@@ -11533,6 +11533,11 @@
       <translation>Coordonnées : {crs}</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/deskwidgets.py" />
+      <source>Copies an invented survey into a folder that you choose, and fills in the rest.</source>
+      <translation>Copie un levé inventé dans un dossier que vous choisissez, et remplit le reste.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>Corners that lines or polygons share are set out once.</source>
       <translation>Les sommets que partagent des lignes ou polygones sont implantés une seule fois.</translation>
@@ -12650,6 +12655,11 @@
       <location filename="../plugin/processing/handoverfiles.py" />
       <source>Folder</source>
       <translation>Dossier</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Folder for the demo survey</source>
+      <translation>Dossier du levé d'exemple</translation>
     </message>
     <message>
       <location filename="../plugin/processing/readlandxml.py" />
@@ -17254,6 +17264,11 @@
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Triangulates survey points with breaklines, boundary and voids into a mesh.</source>
       <translation>Triangule des points levés avec lignes de rupture, limite et trous en un maillage.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/deskwidgets.py" />
+      <source>Try it on a demo survey…</source>
+      <translation>Essayer avec un levé d'exemple…</translation>
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />

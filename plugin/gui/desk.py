@@ -17,7 +17,7 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QCoreApplication, QEvent, QUrl
 from qgis.PyQt.QtGui import QDesktopServices
-from qgis.PyQt.QtWidgets import QApplication
+from qgis.PyQt.QtWidgets import QApplication, QFileDialog
 
 from ..core.job.job_file import JobRecord, has_job, read_job, save_choices
 from ..core.messages import Message, SurveyError
@@ -27,6 +27,8 @@ from ..processing.localnumbers import units_of
 from ..processing.surveyreport import language_code, report_pages
 from .addedtools import AddedTools
 from .choicesdialog import ask, has_choices
+from .demo import CRS as CRS_OF_DEMO
+from .demo import copy_demo, demo_files
 from .deskjob import DECISIONS_OF_DESK, form_of, settings_of
 from .deskstates import stamp_of, states_of
 from .deskwidgets import DeskWidgets
@@ -165,6 +167,18 @@ class DeskDock(AddedTools, DeskWidgets):
             self._save()
         self._keep()
         self.show_states()
+
+    def take_demo(self) -> None:
+        """The demo survey into a folder that the user chooses, and a job on it."""
+        chosen = QFileDialog.getExistingDirectory(self, translate("hummock", "Folder for the demo survey"))
+        if not chosen:
+            return
+        try:
+            survey, checks = copy_demo(Path(chosen))
+        except SurveyError as error:
+            self.said.setText(tell(error.message))
+            return
+        self.form.begin(survey, CRS_OF_DEMO, checks)
 
     def _save(self) -> None:
         """The form into the file of the job."""
@@ -341,6 +355,7 @@ class DeskDock(AddedTools, DeskWidgets):
                 failure = self.book.entries[key].failure
             self.rows[key].show(state, failure, not lacking)
         again = any(state is not State.EMPTY for state in states.values())
+        self.demo.setVisible(not self.form.settings()["files"] and demo_files() is not None)
         self._show_what_to_do(lacking)
         text = translate("hummock", "Run what is out of date") if again else translate("hummock", "Run everything")
         self.run_all.setText(text)

@@ -134,6 +134,12 @@ class DeskForm(QWidget):
         self.own_interval = (told["interval"], told["unit"]) != suiting_interval(told["crs"])
         self._show_crs()
 
+    def begin(self, survey: Path, crs: str, checks: Path) -> None:
+        """A job on one file, as if the user had typed it."""
+        self.crs.setText(crs)
+        self.checks.setFilePath(str(checks))
+        self.files.setFilePath(str(survey))
+
     def settings(self) -> Dict[str, Any]:
         """What the widgets say, by the names of a job's settings."""
         return {

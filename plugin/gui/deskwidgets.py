@@ -29,6 +29,13 @@ class DeskWidgets(QgsDockWidget):
     def _build(self) -> None:
         inside = QWidget()
         column = QVBoxLayout(inside)
+        self.demo = QPushButton(translate("hummock", "Try it on a demo survey…"))
+        self.demo.setObjectName("demo")
+        self.demo.setToolTip(
+            translate("hummock", "Copies an invented survey into a folder that you choose, and fills in the rest.")
+        )
+        self.demo.clicked.connect(self.take_demo)
+        column.addWidget(self.demo)
         self.form = DeskForm()
         self.form.changed.connect(self._changed)
         column.addWidget(self.form)

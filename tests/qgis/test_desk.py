@@ -458,6 +458,33 @@ def test_a_new_project_does_not_remember_the_job_of_the_old_one(opened: Any, pro
     assert not project.isDirty()
 
 
+def test_the_demo_is_offered_in_a_first_view(opened: Any, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """One click, one folder, and the survey can be run; a file of that name that is there is not written over."""
+    from plugin.gui import desk as module
+
+    plugin, window, hand = opened
+    hand.click(window.tools.widgetForAction(plugin.desk_action))
+    desk = plugin.desk
+    assert desk.demo.isVisible()
+    monkeypatch.setattr(module.QFileDialog, "getExistingDirectory", lambda *_: "")
+    hand.click(desk.demo)
+    assert desk.demo.isVisible(), "nothing was chosen"
+    monkeypatch.setattr(module.QFileDialog, "getExistingDirectory", lambda *_: str(tmp_path))
+    hand.click(desk.demo)
+    assert not desk.demo.isVisible()
+    survey = tmp_path / "hummock_demo" / "survey.csv"
+    assert survey.read_bytes() == (DEMO / "survey.csv").read_bytes()
+    told = desk.form.settings()
+    assert told["files"] == [str(survey)]
+    assert told["folder"] == str(survey.with_name("survey_job"))
+    assert told["checks_file"] == str(survey.with_name("check_points.csv"))
+    assert desk.run_all.isEnabled(), desk.said.text()
+    survey.write_text("mine")
+    desk.forget()
+    hand.click(desk.demo)
+    assert survey.read_text() == "mine"
+
+
 def test_a_crs_that_is_none_is_told_at_once(opened: Any, tmp_path: Path) -> None:
     _, _, hand = opened
     desk = start_job(opened, tmp_path)

@@ -132,8 +132,10 @@ def test_the_same_sources_give_the_same_zip(plugin_zip: Path, tmp_path: Path) ->
 def test_zip_holds_the_plugin_and_nothing_else(plugin_zip: Path) -> None:
     names = zipfile.ZipFile(plugin_zip).namelist()
     assert {name.split("/")[0] for name in names} == {"hummock"}
-    for needed in ("metadata.txt", "LICENSE", "__init__.py", "icon.svg", "styles/contours.qml", "core/__init__.py"):
+    for needed in ("metadata.txt", "LICENSE", "__init__.py", "icon.svg", "styles/contours.qml", "core/__init__.py",
+                   "demo/survey.csv", "demo/check_points.csv"):  # fmt: skip
         assert f"hummock/{needed}" in names
+    assert "hummock/demo/truth.csv" not in names
     assert not [name for name in names if "__pycache__" in name or "test" in name or name.endswith(".pyc")]
 
 
