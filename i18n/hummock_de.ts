@@ -4485,13 +4485,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/visits.py" />
-      <source>Visit {number}, {file}, counts wherever it was walked, as said: {taken} of its points are taken in, and {superseded} earlier points that differ from it by more than noise are kept out.</source>
-      <translation>Messung {number}, {file}, gilt wie angegeben überall, wo sie begangen wurde: {taken} ihrer Punkte sind aufgenommen, und {superseded} frühere Punkte, die von ihr um mehr als das Rauschen abweichen, bleiben außen vor.</translation>
+      <source>Visit {number}, {file}, counts wherever it was walked, as said. Points taken in: {taken}; earlier points kept out, because they differ from it by more than noise: {superseded}.</source>
+      <translation>Messung {number}, {file}, gilt überall, wo sie begangen wurde, wie angegeben. Übernommene Punkte: {taken}; frühere Punkte, die wegbleiben, weil sie um mehr als das Rauschen von ihr abweichen: {superseded}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/visits.py" />
-      <source>Visit {number}, {file}, counts within the polygons of {area}, as said: {taken} of its points are taken in, and {superseded} earlier points that differ from it by more than noise are kept out. Elsewhere this surface is the ground before it.</source>
-      <translation>Messung {number}, {file}, gilt wie angegeben innerhalb der Polygone von {area}: {taken} ihrer Punkte sind aufgenommen, und {superseded} frühere Punkte, die von ihr um mehr als das Rauschen abweichen, bleiben außen vor. Anderswo ist diese Oberfläche das Gelände davor.</translation>
+      <source>Visit {number}, {file}, counts within the polygons of {area}, as said. Points taken in: {taken}; earlier points kept out, because they differ from it by more than noise: {superseded}. Elsewhere this surface is the ground before it.</source>
+      <translation>Messung {number}, {file}, gilt in den Flächen von {area}, wie angegeben. Übernommene Punkte: {taken}; frühere Punkte, die wegbleiben, weil sie um mehr als das Rauschen von ihr abweichen: {superseded}. Anderswo ist diese Oberfläche das Gelände davor.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/visits.py" />
@@ -7962,6 +7962,11 @@
       <translation>{distance} davon entfernt</translation>
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>{existing_name} and {design_name} have the same heights everywhere, which two surveys never have: one was given twice, or was made from the other. Give another file if that is not what you meant.</source>
+      <translation>{existing_name} und {design_name} haben überall dieselben Höhen; das haben zwei Vermessungen nie: eine wurde zweimal angegeben oder aus der anderen gemacht. Geben Sie eine andere Datei an, wenn das nicht gemeint war.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/comparison.py" />
       <source>{existing} and {design} have no ground in common inside the regions given: there is nothing to compare. Check the regions and their coordinate system.</source>
       <translation>{existing} und {design} haben innerhalb der angegebenen Gebiete kein Gelände gemeinsam: Es gibt nichts zu vergleichen. Prüfen Sie die Gebiete und ihr Koordinatenbezugssystem.</translation>
@@ -9945,6 +9950,11 @@
       <location filename="../plugin/core/points/no_value.py" />
       <source>{role} is 0 in all lines and may be meant or may stand for no value</source>
       <translation>{role} ist in allen Zeilen 0; das kann gemeint sein oder für „kein Wert“ stehen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{said} A later visit is read by the choices of its job: write its file with the columns, units and CRS of the first, or make a job of its own of it.</source>
+      <translation>{said} Eine Folgemessung wird mit den Angaben ihres Auftrags gelesen: Schreiben Sie ihre Datei mit den Spalten, Einheiten und dem KBS der ersten, oder machen Sie einen eigenen Auftrag daraus.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/claims.py" />

@@ -4485,12 +4485,12 @@
     </message>
     <message>
       <location filename="../plugin/core/report/visits.py" />
-      <source>Visit {number}, {file}, counts wherever it was walked, as said: {taken} of its points are taken in, and {superseded} earlier points that differ from it by more than noise are kept out.</source>
+      <source>Visit {number}, {file}, counts wherever it was walked, as said. Points taken in: {taken}; earlier points kept out, because they differ from it by more than noise: {superseded}.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/visits.py" />
-      <source>Visit {number}, {file}, counts within the polygons of {area}, as said: {taken} of its points are taken in, and {superseded} earlier points that differ from it by more than noise are kept out. Elsewhere this surface is the ground before it.</source>
+      <source>Visit {number}, {file}, counts within the polygons of {area}, as said. Points taken in: {taken}; earlier points kept out, because they differ from it by more than noise: {superseded}. Elsewhere this surface is the ground before it.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7962,6 +7962,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>{existing_name} and {design_name} have the same heights everywhere, which two surveys never have: one was given twice, or was made from the other. Give another file if that is not what you meant.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/comparison.py" />
       <source>{existing} and {design} have no ground in common inside the regions given: there is nothing to compare. Check the regions and their coordinate system.</source>
       <translation type="unfinished" />
@@ -9944,6 +9949,11 @@
     <message>
       <location filename="../plugin/core/points/no_value.py" />
       <source>{role} is 0 in all lines and may be meant or may stand for no value</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{said} A later visit is read by the choices of its job: write its file with the columns, units and CRS of the first, or make a job of its own of it.</source>
       <translation type="unfinished" />
     </message>
     <message>

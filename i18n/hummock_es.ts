@@ -4485,13 +4485,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/visits.py" />
-      <source>Visit {number}, {file}, counts wherever it was walked, as said: {taken} of its points are taken in, and {superseded} earlier points that differ from it by more than noise are kept out.</source>
-      <translation>La campaña {number}, {file}, cuenta dondequiera que se recorrió, como se indicó: se toman {taken} de sus puntos, y {superseded} puntos anteriores que difieren de ella en más que el ruido quedan fuera.</translation>
+      <source>Visit {number}, {file}, counts wherever it was walked, as said. Points taken in: {taken}; earlier points kept out, because they differ from it by more than noise: {superseded}.</source>
+      <translation>La campaña {number}, {file}, vale en todo lo recorrido, como se indicó. Puntos tomados: {taken}; puntos anteriores excluidos, porque difieren de ella más que el ruido: {superseded}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/visits.py" />
-      <source>Visit {number}, {file}, counts within the polygons of {area}, as said: {taken} of its points are taken in, and {superseded} earlier points that differ from it by more than noise are kept out. Elsewhere this surface is the ground before it.</source>
-      <translation>La campaña {number}, {file}, cuenta dentro de los polígonos de {area}, como se indicó: se toman {taken} de sus puntos, y {superseded} puntos anteriores que difieren de ella en más que el ruido quedan fuera. En lo demás, esta superficie es el terreno anterior.</translation>
+      <source>Visit {number}, {file}, counts within the polygons of {area}, as said. Points taken in: {taken}; earlier points kept out, because they differ from it by more than noise: {superseded}. Elsewhere this surface is the ground before it.</source>
+      <translation>La campaña {number}, {file}, vale dentro de los polígonos de {area}, como se indicó. Puntos tomados: {taken}; puntos anteriores excluidos, porque difieren de ella más que el ruido: {superseded}. En lo demás esta superficie es el terreno anterior.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/visits.py" />
@@ -7962,6 +7962,11 @@
       <translation>a {distance} de ahí</translation>
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>{existing_name} and {design_name} have the same heights everywhere, which two surveys never have: one was given twice, or was made from the other. Give another file if that is not what you meant.</source>
+      <translation>{existing_name} y {design_name} tienen las mismas cotas en todas partes, lo que nunca ocurre con dos levantamientos: uno se indicó dos veces o se hizo a partir del otro. Indique otro archivo si no era esa la intención.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/comparison.py" />
       <source>{existing} and {design} have no ground in common inside the regions given: there is nothing to compare. Check the regions and their coordinate system.</source>
       <translation>{existing} y {design} no tienen terreno común dentro de las regiones indicadas: no hay nada que comparar. Compruebe las regiones y su sistema de coordenadas.</translation>
@@ -9945,6 +9950,11 @@
       <location filename="../plugin/core/points/no_value.py" />
       <source>{role} is 0 in all lines and may be meant or may stand for no value</source>
       <translation>{role} es 0 en todas las líneas y puede ser un valor real o indicar que no hay valor</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{said} A later visit is read by the choices of its job: write its file with the columns, units and CRS of the first, or make a job of its own of it.</source>
+      <translation>{said} Una campaña posterior se lee con las opciones de su trabajo: escriba su archivo con las columnas, las unidades y el SRC del primero, o haga con él un trabajo propio.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/claims.py" />

@@ -4485,13 +4485,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/visits.py" />
-      <source>Visit {number}, {file}, counts wherever it was walked, as said: {taken} of its points are taken in, and {superseded} earlier points that differ from it by more than noise are kept out.</source>
-      <translation>La campagne {number}, {file}, compte partout où elle a été parcourue, comme indiqué : {taken} de ses points sont repris, et {superseded} points antérieurs qui en diffèrent de plus que le bruit sont tenus à l'écart.</translation>
+      <source>Visit {number}, {file}, counts wherever it was walked, as said. Points taken in: {taken}; earlier points kept out, because they differ from it by more than noise: {superseded}.</source>
+      <translation>La campagne {number}, {file}, compte partout où elle a été parcourue, comme indiqué. Points repris : {taken} ; points antérieurs écartés, parce qu'ils en diffèrent de plus que le bruit : {superseded}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/visits.py" />
-      <source>Visit {number}, {file}, counts within the polygons of {area}, as said: {taken} of its points are taken in, and {superseded} earlier points that differ from it by more than noise are kept out. Elsewhere this surface is the ground before it.</source>
-      <translation>La campagne {number}, {file}, compte à l'intérieur des polygones de {area}, comme indiqué : {taken} de ses points sont repris, et {superseded} points antérieurs qui en diffèrent de plus que le bruit sont tenus à l'écart. Ailleurs, cette surface est le terrain d'avant.</translation>
+      <source>Visit {number}, {file}, counts within the polygons of {area}, as said. Points taken in: {taken}; earlier points kept out, because they differ from it by more than noise: {superseded}. Elsewhere this surface is the ground before it.</source>
+      <translation>La campagne {number}, {file}, compte dans les polygones de {area}, comme indiqué. Points repris : {taken} ; points antérieurs écartés, parce qu'ils en diffèrent de plus que le bruit : {superseded}. Ailleurs, cette surface est le terrain d'avant.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/visits.py" />
@@ -7962,6 +7962,11 @@
       <translation>à {distance} de là</translation>
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>{existing_name} and {design_name} have the same heights everywhere, which two surveys never have: one was given twice, or was made from the other. Give another file if that is not what you meant.</source>
+      <translation>{existing_name} et {design_name} ont partout les mêmes altitudes, ce qui n'arrive jamais à deux levés : l'un a été donné deux fois, ou a été tiré de l'autre. Donnez un autre fichier si ce n'est pas ce que vous vouliez.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/comparison.py" />
       <source>{existing} and {design} have no ground in common inside the regions given: there is nothing to compare. Check the regions and their coordinate system.</source>
       <translation>{existing} et {design} n'ont pas de terrain commun dans les régions données : il n'y a rien à comparer. Vérifiez les régions et leur système de coordonnées.</translation>
@@ -9945,6 +9950,11 @@
       <location filename="../plugin/core/points/no_value.py" />
       <source>{role} is 0 in all lines and may be meant or may stand for no value</source>
       <translation>{role} est 0 dans toutes les lignes, ce qui peut être voulu ou signifier l'absence de valeur</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/visits.py" />
+      <source>{said} A later visit is read by the choices of its job: write its file with the columns, units and CRS of the first, or make a job of its own of it.</source>
+      <translation>{said} Une campagne ultérieure est lue selon les choix de son travail : écrivez son fichier avec les colonnes, les unités et le SCR du premier, ou faites-en un travail à part.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/claims.py" />

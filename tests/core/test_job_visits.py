@@ -388,3 +388,25 @@ def test_a_visit_in_another_crs_is_refused_or_brought_in(site, tmp_path):
     far.write_text((site / "later.csv").read_text().replace(",5800", ",15800"), encoding="utf-8")
     with pytest.raises(SurveyError):
         compute(settings_of(site, tmp_path, Visit(far, "all"), check=False))
+
+
+def test_a_visit_that_cannot_be_read_names_what_to_do_with_it(site, tmp_path, alone, capsys):
+    """Options that mend a survey are none of a job that is there: the refusal says so."""
+    told = (site / "later.csv").read_text(encoding="utf-8").replace("easting,northing", "latitude,longitude", 1)
+    (tmp_path / "wrong.csv").write_text(told, encoding="utf-8")
+    before = (alone["first"] / "job.json").read_bytes()
+    assert main(["--job", str(alone["first"]), "--add", str(tmp_path / "wrong.csv")]) == 2
+    said = capsys.readouterr().err
+    assert "wrong.csv" in said
+    assert "write its file with the columns, units and CRS of the first" in said
+    assert (alone["first"] / "job.json").read_bytes() == before
+
+
+def test_the_same_heights_once_more_are_no_second_survey(site, tmp_path):
+    """Another file with the heights of the first: told as that, not as ground that does not agree."""
+    told = (site / "first.csv").read_text(encoding="utf-8").replace("first", "again")
+    (tmp_path / "again.csv").write_text(told, encoding="utf-8")
+    result = compute(settings_of(site, tmp_path / "job", Visit(tmp_path / "again.csv")))
+    (change,) = [one.change for one in result.visits.later]
+    assert [one.text.code for one in change.messages] == ["earthwork.alike"]
+    assert change.changed == 0.0

@@ -6,8 +6,10 @@ from typing import List, Optional, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from .doubt import NORMAL_95
+from .places import SAME
 from .small_depths import Settling
 from .unchanged import LARGEST_OFFSET
+from .volume import Volume
 
 NOISE_OFF = Text(
     "earthwork.noise_off",
@@ -40,6 +42,15 @@ NO_UNCHANGED_GROUND = Text(
         "offset if you know it.",
     ),
 )
+ALIKE = Text(
+    "earthwork.alike",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{existing_name} and {design_name} have the same heights everywhere, which two surveys never have: one was "
+        "given twice, or was made from the other. Give another file if that is not what you meant.",
+    ),
+    weight=2,
+)
 NOISE_DIFFERS = Text(
     "earthwork.noise_differs",
     QT_TRANSLATE_NOOP(
@@ -53,12 +64,14 @@ _USUAL_SCALE = (0.7, 1.5)  # of noise that differs from what is stated, from whi
 
 
 def said_of_surveys(
-    names: Tuple[str, str], settling: Optional[Settling], offset: Optional[float], offset_sigma: float
+    names: Tuple[str, str], found: Volume, settling: Optional[Settling], offset: Optional[float], offset_sigma: float
 ) -> List[Message]:
-    """``names`` of both; ``settling``: what unchanged ground says; ``offset`` (m): the one given, with
-    ``offset_sigma``.
+    """``names`` of both; ``found``: their volume as measured; ``settling``: what unchanged ground says; ``offset`` (m):
+    the one given, with ``offset_sigma``.
     """
     said_names = {"existing_name": names[0], "design_name": names[1]}
+    if settling is None and found.cut + found.fill <= SAME * found.common_area:
+        return [message(ALIKE, **said_names)]
     if offset is not None:
         said = [message(OFFSET_GIVEN, offset=offset, **said_names)]
     elif settling is None:

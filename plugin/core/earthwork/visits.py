@@ -26,6 +26,7 @@ from .small_depths import Settling, settle
 from .study import Certainty
 from .surveys import said_of_surveys
 from .unchanged import calm
+from .volume import Volume
 
 #: Standard deviation (m) of an offset that is not found; that of the same option for volumes.
 OFFSET_SIGMA = 0.01
@@ -69,18 +70,19 @@ class Revisited:
         self.before, self.after, self.given = before, after, offset
         self._model = NoiseModel(before.tin, after.tin, before.certainty.of(before.tin), after.certainty.of(after.tin))
         self._comparison = Comparison(before.tin, after.tin, names=(before.name, after.name), progress=progress)
-        self._common = self._common_area()
+        self._measured = self._volume()
         self._settling: Optional[Settling] = None
-        if self._common > 0:
-            self._settling = settle(self._comparison.both, self._model, self._common, offset)
+        if self._measured is not None:
+            self._settling = settle(self._comparison.both, self._model, self._measured.common_area, offset)
 
-    def _common_area(self) -> float:
+    def _volume(self) -> Optional[Volume]:
+        """Of one over the other, the offset in it; None where they have no ground in common."""
         try:
-            return self._comparison.volume().common_area
+            return self._comparison.volume()
         except SurveyError as error:
             if error.code != NOTHING_COMMON.code:
                 raise
-            return 0.0
+            return None
 
     @property
     def offset(self) -> float:
@@ -95,12 +97,12 @@ class Revisited:
     def change(self) -> GroundChange:
         """Offset, and how much ground differs by more than noise."""
         names = (self.before.name, self.after.name)
-        if not self._common > 0:
+        if self._measured is None:
             return GroundChange(self.offset, np.nan, 0.0, 0.0, 0.0, 0.0, ())
         found = self._settling is not None and self.given is None
         half = NORMAL_95 * self._settling.offset_sigma if found and self._settling is not None else np.nan
-        said = said_of_surveys(names, self._settling, self.given, OFFSET_SIGMA)
-        return GroundChange(self.offset, half, self._common, *self._changed(), tuple(said))
+        said = said_of_surveys(names, self._measured, self._settling, self.given, OFFSET_SIGMA)
+        return GroundChange(self.offset, half, self._measured.common_area, *self._changed(), tuple(said))
 
     def _changed(self) -> Tuple[float, float, float]:
         """Area (m²), cut and fill (m³) of the ground that differs by more than noise."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pathlib import PurePath
 from typing import Any, Callable, List
 
 from ..files import PathLike, TableWriter, replace_file
@@ -43,7 +44,7 @@ def _row(found: Finding, points: PointSet, translate: Callable[[str], str]) -> L
         found.run + 1 if found.run >= 0 else "",
         int(points.source_line[first]),
         int(points.source_line[last]),
-        str(points.extra[SOURCE][first]) if SOURCE in points.extra else points.source,
+        str(points.extra[SOURCE][first]) if SOURCE in points.extra else PurePath(points.source).name,
         *(_known(float(to_crs_units(c[k], points.crs)), 4) for k in (first, last) for c in _plan(points)),
         found.message.say(translate, units=site_units(points.crs)),
     ]

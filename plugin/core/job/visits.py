@@ -64,6 +64,14 @@ NOT_WALKED = Text(
         "that their file says, or none.",
     ),
 )
+AS_THE_FIRST = Text(
+    "visits.as_the_first",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{said} A later visit is read by the choices of its job: write its file with the columns, units and CRS of the "
+        "first, or make a job of its own of it.",
+    ),
+)
 NOWHERE = "none"
 
 
@@ -146,7 +154,10 @@ def take_visits(
     names, count = visit_names(settings), len(settings.visits)
     for k, (visit, name) in enumerate(zip(settings.visits, names)):
         share = part(progress, 0.2 + 0.8 * k / count, 0.2 + 0.8 * (k + 1) / count)
-        alone = take(settings_alone(settings, visit), name, part(share, 0.0, 0.6))
+        try:
+            alone = take(settings_alone(settings, visit), name, part(share, 0.0, 0.6))
+        except SurveyError as error:
+            raise SurveyError(AS_THE_FIRST, said=error.message) from error
         surfaces.append(VisitSurface(alone.tin, mesh_noise(alone.check, alone.tin, alone.points)))
         so_far.add(k + 2, name, visit, alone, part(share, 0.6, 1.0))
     return Visits(tuple(surfaces), tuple(so_far.later), so_far.combined, tuple(so_far.records))

@@ -34,17 +34,17 @@ COUNTS = Text(
     "visits.counts",
     QT_TRANSLATE_NOOP(
         "core",
-        "Visit {number}, {file}, counts wherever it was walked, as said: {taken} of its points are taken in, and "
-        "{superseded} earlier points that differ from it by more than noise are kept out.",
+        "Visit {number}, {file}, counts wherever it was walked, as said. Points taken in: {taken}; earlier points kept "
+        "out, because they differ from it by more than noise: {superseded}.",
     ),
 )
 COUNTS_WITHIN = Text(
     "visits.counts_within",
     QT_TRANSLATE_NOOP(
         "core",
-        "Visit {number}, {file}, counts within the polygons of {area}, as said: {taken} of its points are taken in, "
-        "and {superseded} earlier points that differ from it by more than noise are kept out. Elsewhere this surface "
-        "is the ground before it.",
+        "Visit {number}, {file}, counts within the polygons of {area}, as said. Points taken in: {taken}; earlier points "
+        "kept out, because they differ from it by more than noise: {superseded}. Elsewhere this surface is the ground "
+        "before it.",
     ),
 )
 NOTHING_SHARED = Text(
