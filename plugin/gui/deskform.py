@@ -188,7 +188,7 @@ class DeskForm(QWidget):
         self.scale.setPrefix("1 : ")
         self.scale.valueChanged.connect(self._changed)
         self.paper = QComboBox()
-        self.paper.addItems([name for name, _, _ in PAPERS])
+        self.paper.addItems([paper.value for paper in PAPERS])
         self.paper.currentIndexChanged.connect(self._changed)
         line.addWidget(self.scale)
         line.addWidget(self.paper, 1)

@@ -14,6 +14,7 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
+from ..core.confidence import NORMAL_95
 from ..core.earthwork.balance import Balance
 from ..core.earthwork.centreline import make_stations
 from ..core.earthwork.graded_site import GradedSite
@@ -324,7 +325,7 @@ def write_balance(
             write_curve(balanced, crs, sink)
         results["CURVE"] = place
     if balanced is not None:
-        half = 1.96 * balanced.sigma
+        half = NORMAL_95 * balanced.sigma
         results["SHIFT"], results["HEIGHT_95"] = balanced.balance.shift, half
         height = float(heights_to_crs_units(balanced.height, crs))
         text = translate(

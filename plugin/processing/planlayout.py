@@ -28,6 +28,7 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication, QRectF, Qt
 from qgis.PyQt.QtGui import QColor, QFont
 
+from ..core.papers import Paper
 from .fixedcolours import INK
 from .planlayers import PlanLayers, text_format
 from .styles import name_heights
@@ -38,18 +39,7 @@ translate = QCoreApplication.translate
 _MM = member(QgsUnitTypes, "LayoutUnit", "LayoutMillimeters")
 MADE_FOR = "hummock/made_for"
 _GREY = "#636363"
-#: Sheets: name, long and short side in millimetres (ISO 216; ANSI/ASME Y14.1, from memory).
-PAPERS: Tuple[Tuple[str, float, float], ...] = (
-    ("A4", 297.0, 210.0),
-    ("A3", 420.0, 297.0),
-    ("A2", 594.0, 420.0),
-    ("A1", 841.0, 594.0),
-    ("A0", 1189.0, 841.0),
-    ("Letter", 279.4, 215.9),
-    ("Tabloid", 431.8, 279.4),
-    ("ANSI C", 558.8, 431.8),
-    ("ANSI D", 863.6, 558.8),
-)
+PAPERS = tuple(Paper)
 _EDGE = 10.0  # mm of free paper
 _COORDINATES = 7.0  # mm beside the map for the grid's figures
 _GAP = 3.0
@@ -78,7 +68,7 @@ class SheetPaper:
 
 def sheet_paper(paper: int, portrait: bool) -> SheetPaper:
     """The sheet by its place in :data:`PAPERS`."""
-    _, long, short = PAPERS[paper]
+    long, short = PAPERS[paper].sides
     return SheetPaper(short, long) if portrait else SheetPaper(long, short)
 
 

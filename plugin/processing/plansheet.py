@@ -112,7 +112,7 @@ class PlanSheet(ContourAlgorithm):
     def _add_paper_parameters(self) -> None:
         self.add(
             QgsProcessingParameterEnum(
-                "PAPER", translate("hummock", "Paper"), [name for name, _, _ in PAPERS], defaultValue=1
+                "PAPER", translate("hummock", "Paper"), [paper.value for paper in PAPERS], defaultValue=1
             ),
             translate("hummock", "The size of a sheet."),
         )
@@ -320,7 +320,7 @@ class PlanSheet(ContourAlgorithm):
         author = given("AUTHOR") or (metadata.author() if metadata else "")
         rows = [
             (translate("hummock", "Scale"), f"1 : {self.parameterAsDouble(parameters, 'SCALE', context):g}"),
-            (translate("hummock", "Paper"), PAPERS[self.parameterAsEnum(parameters, "PAPER", context)][0]),
+            (translate("hummock", "Paper"), PAPERS[self.parameterAsEnum(parameters, "PAPER", context)].value),
             (translate("hummock", "Drawn by"), author),
             (translate("hummock", "Surveyed on"), given("SURVEYED")),
             (translate("hummock", "Drawn on"), date.today().isoformat()),

@@ -22,6 +22,7 @@ from ..core.alignment.noise import noise_from_points, timed_noise
 from ..core.alignment.slopes import HeightNoise
 from ..core.alignment.stations import parse_equations, parse_station
 from ..core.georeference.crs import plan_unit
+from ..core.papers import OFFICE_PAPERS
 from ..core.progress import Progress
 from ..core.surface.tin import Tin
 from ..core.units import LengthUnit, metres_per_unit
@@ -36,9 +37,6 @@ from .versions import LINE_SOURCE, NO_CHECK, POINT_SOURCE
 translate = QCoreApplication.translate
 
 NamedSurface = Tuple[str, Tin]
-
-#: As core/report/paper.py has them, which brings matplotlib and is loaded only when a sheet is drawn.
-PAPERS = ("A4", "A3", "Letter", "Tabloid")
 
 
 class RoadAlgorithm(SurfaceAlgorithm):
@@ -105,7 +103,9 @@ class RoadAlgorithm(SurfaceAlgorithm):
     def add_sheet(self, scale: float, portrait: bool) -> None:
         """Paper and scales of the sheets in PDF."""
         self.add(
-            QgsProcessingParameterEnum("PAPER", translate("hummock", "Paper"), list(PAPERS), False, 0),
+            QgsProcessingParameterEnum(
+                "PAPER", translate("hummock", "Paper"), [paper.value for paper in OFFICE_PAPERS], False, 0
+            ),
             translate("hummock", "Of the sheets in PDF. Print them at 100 %, without fitting to the page."),
             advanced=True,
         )
@@ -129,10 +129,9 @@ class RoadAlgorithm(SurfaceAlgorithm):
 
     def sheet_options(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> Dict[str, Any]:
         """Paper, portrait, scale and height_scale as the drawings of the core take them."""
-        from ..core.report.paper import Paper  # brings matplotlib, for which QGIS need not wait
 
         return {
-            "paper": Paper(PAPERS[self.parameterAsEnum(parameters, "PAPER", context)]),
+            "paper": OFFICE_PAPERS[self.parameterAsEnum(parameters, "PAPER", context)],
             "portrait": self.parameterAsBool(parameters, "PORTRAIT", context),
             "scale": self.parameterAsDouble(parameters, "SCALE", context),
             "height_scale": optional_number(self, parameters, "HEIGHT_SCALE", context),

@@ -12,6 +12,7 @@ from typing import List, Optional, Sequence, Tuple
 import numpy as np
 from scipy.sparse import csr_matrix
 
+from ..confidence import NORMAL_95
 from ..messages import Message, message
 from ..surface.tin import Tin
 from .curves import FittedProfile, VerticalCurve
@@ -21,7 +22,7 @@ from .profile import HeightLine, make_profile
 from .rules import LeastK
 from .slopes import LinearForms, Sigma, height_forms
 from .texts import GUTTER_CAUTION, SIGHT_CAUTION, WINDOW_CAUTION
-from .verdicts import NORMAL_95, Verdict, judge
+from .verdicts import Verdict, judge
 
 
 @dataclass(frozen=True)

@@ -12,7 +12,7 @@ from typing import Any
 
 import numpy as np
 
-NORMAL_95 = 1.959963984540054  # two-sided 95 % of the normal distribution
+from ..confidence import NORMAL_95
 
 
 class Verdict(Enum):

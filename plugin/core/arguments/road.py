@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, Optional
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
+from ..papers import OFFICE_PAPERS, Paper
 from .numbers import positive
 
 if TYPE_CHECKING:
@@ -17,7 +18,6 @@ NEEDS_LINE = Text(
     QT_TRANSLATE_NOOP("core", "{option} is about a road, whose line is given with --line; give that too."),
 )
 
-_PAPERS = ("A4", "A3", "Letter", "Tabloid")
 _OTHERS = ("rules", "speeds", "stations", "start_station", "equations", "lane", "section_width", "paper")
 
 
@@ -39,7 +39,11 @@ def add_options(group: Any) -> None:
     add("--lane", metavar="M", type=positive("--lane"), help=lane)
     width = "cross-sections reach this far to either side, m (default: 10)"
     add("--section-width", metavar="M", type=positive("--section-width"), help=width)
-    add("--paper", choices=_PAPERS, help="paper of the sheets of profile and cross-sections (default: A4)")
+    add(
+        "--paper",
+        choices=[paper.value for paper in OFFICE_PAPERS],
+        help="paper of the sheets of profile and cross-sections (default: A4)",
+    )
 
 
 def question(options: argparse.Namespace) -> Optional[RoadQuestion]:
@@ -50,7 +54,6 @@ def question(options: argparse.Namespace) -> Optional[RoadQuestion]:
             raise SurveyError(NEEDS_LINE, option="--" + name.replace("_", "-"))
         return None
     from ..job.road import RoadQuestion
-    from ..report.paper import Paper
 
     given = {_NAMES.get(name, name): value for name, value in given.items()}
     if "paper" in given:

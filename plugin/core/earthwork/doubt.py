@@ -31,6 +31,7 @@ from typing import Iterable, List, Optional, Sequence, Tuple
 
 import numpy as np
 
+from ..confidence import NORMAL_95
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..surface.tin import Tin
 from .following import Following
@@ -40,8 +41,6 @@ from .places import Places, parts_by_depth
 from .side import NoiseModel, Side, SurfaceDoubt
 from .small_depths import Settling, known_depth, sampled, small_depth_sds
 from .volume import sum_volumes
-
-NORMAL_95 = 1.959963984540054  # two-sided 95 % of the normal distribution
 
 #: What small depths can add to the doubt of cut or fill where all noise is one, in standard deviations of it.
 _MOST_SMALL = 0.9

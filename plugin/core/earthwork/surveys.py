@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import List, Optional, Tuple
 
+from ..confidence import NORMAL_95
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
-from .doubt import NORMAL_95
 from .places import SAME
 from .small_depths import Settling
 from .unchanged import LARGEST_OFFSET

@@ -12,13 +12,13 @@ from typing import NamedTuple, Optional, Tuple
 import numpy as np
 from scipy.spatial import cKDTree
 
+from ..confidence import NORMAL_95
 from ..messages import Message, SurveyError
 from ..progress import Progress, silent
 from ..surface.locate import locate, weights_in
 from ..surface.spacing import pass_spacing
 from ..surface.tin import Tin
 from .comparison import NOTHING_COMMON, Comparison
-from .doubt import NORMAL_95
 from .places import SAME, parts_by_depth
 from .polygons import areas, integrals
 from .side import NoiseModel

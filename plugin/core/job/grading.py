@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, Callable, Optional, Sequence, Tuple
 
+from ..confidence import NORMAL_95
 from ..earthwork.balance import Balance
 from ..earthwork.design_lines import DAYLIGHT_KINDS
 from ..earthwork.graded_site import site_of_pads
@@ -142,7 +143,7 @@ class GradingAnswer:
         ]  # fmt: skip
         balanced = self.study.balanced
         if balanced is not None:
-            height, sigma = balanced.height / self.unit.metres, 1.96 * balanced.sigma / self.unit.metres
+            height, sigma = balanced.height / self.unit.metres, NORMAL_95 * balanced.sigma / self.unit.metres
             said.append(
                 message(BALANCED_LINE, height=height, sigma_95=sigma, unit=self.unit.symbol, factor=balanced.factor)
             )

@@ -19,11 +19,11 @@ from ..alignment.verdicts import Verdict
 from ..georeference.crs import plan_unit
 from ..handover.road_tables import write_checks, write_profile, write_sections
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
+from ..papers import Paper
 from ..progress import Progress
 from ..quality.noise import USUAL_DRIFT, USUAL_SIGMA
 from ..report.labels import Words
 from ..report.markup import Section
-from ..report.paper import Paper
 from ..report.profile_sheets import ProfileSheet, write_profile_sheets
 from ..report.results import JobResult
 from ..report.road_sections import road_section

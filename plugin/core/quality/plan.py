@@ -14,6 +14,7 @@ from typing import List, Optional, Sequence, Tuple
 
 import numpy as np
 
+from ..confidence import NORMAL_95
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..progress import Progress, part, silent
 from .interval import NOISE_SHARE, interval_of, rmse_of, spacing_for, surface_error
@@ -244,7 +245,7 @@ def plan_walk(rings: Sequence[np.ndarray], options: WalkOptions, progress: Progr
     error = surface_error(options.sigma, options.curvature, spacing)
     said += [message(FORMS, narrow=2 * spacing) if len(passes) else message(ONLY_PERIMETER)]
     if crossings:
-        said.append(message(REPEATS, count=crossings, percent=100 * 1.96 / math.sqrt(2 * crossings)))
+        said.append(message(REPEATS, count=crossings, percent=100 * NORMAL_95 / math.sqrt(2 * crossings)))
     return WalkPlan(
         tuple(lines), spacing, direction, error, interval_of(error), area.area, crossings,
         _points(lines, options.step), turns, distance / options.speed + turns * options.turn_time, tuple(said),

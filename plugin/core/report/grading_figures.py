@@ -13,6 +13,7 @@ from matplotlib.figure import Figure
 from matplotlib.patches import Rectangle
 from matplotlib.patheffects import withStroke
 
+from ..confidence import NORMAL_95
 from ..earthwork.design_lines import DESIGN_LINE_NAMES, DesignLineKind
 from ..earthwork.graded_site import GradedSite
 from ..earthwork.grading import CUT_SLOPE, FILL_SLOPE, PLATFORM
@@ -363,7 +364,7 @@ def balance_figure(found: BalanceStudy, units: EarthUnits, words: Words) -> Pict
             volumes = [units.in_volume_unit(value) for value in values]
             axes.plot(at, volumes, color=colour, linewidth=1.8, linestyle=style, label=words(name))
         height = found.height / units.unit.metres
-        half = 1.96 * found.sigma / units.unit.metres
+        half = NORMAL_95 * found.sigma / units.unit.metres
         if math.isfinite(half) and half > 0:
             axes.axvspan(height - half, height + half, color=TEAL, alpha=0.25, linewidth=0)
         axes.axvline(height, color=TEAL, linewidth=1.3, label=words(BALANCED))

@@ -6,6 +6,7 @@ import math
 from dataclasses import replace
 from typing import Tuple
 
+from ..confidence import NORMAL_95
 from ..earthwork.design_lines import DAYLIGHT_KINDS, DESIGN_LINE_NAMES, DesignLineKind
 from ..earthwork.grading_study import BalanceStudy, GradingStudy
 from ..earthwork.pads import GradedPad
@@ -38,7 +39,6 @@ CAUTIONS = (
         "guidance need independent checks.",
     ),
 )
-_NORMAL_95 = 1.96
 
 
 def grading_sections(found: GradingStudy, words: Words) -> Tuple[Section, ...]:
@@ -142,7 +142,7 @@ def _lines_table(found: GradingStudy, units: EarthUnits, words: Words) -> str:
 
 
 def _balance(found: BalanceStudy, units: EarthUnits, words: Words) -> str:
-    half = _NORMAL_95 * found.sigma
+    half = NORMAL_95 * found.sigma
     lengths = units.unit.metres
     name = QT_TRANSLATE_NOOP("core", "balanced height")
     if math.isnan(found.first):

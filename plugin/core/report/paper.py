@@ -6,8 +6,7 @@ bytes.
 
 from __future__ import annotations
 
-from enum import Enum
-from typing import Any, Dict, Iterable, Optional, Sequence, Tuple
+from typing import Any, Dict, Iterable, Optional, Sequence
 
 import matplotlib
 import numpy as np
@@ -18,10 +17,10 @@ from matplotlib.patches import Rectangle
 
 from ..files import PathLike, replace_file
 from ..messages import QT_TRANSLATE_NOOP
+from ..papers import MM_PER_INCH, Paper
 from .drawing import INK, STYLE
 from .labels import Words
 
-MM_PER_INCH = 25.4
 MARGIN = 12.0  # mm; printers leave about 5 free
 TITLE_HEIGHT = 14.0  # mm
 #: What decides how a page looks and which bytes it has, whatever the user has set for matplotlib.
@@ -46,28 +45,6 @@ _PDF = {
 }
 
 PAGE_OF = QT_TRANSLATE_NOOP("core", "Sheet {page} of {pages}")
-
-
-class Paper(Enum):
-    """Paper sizes; ``value`` is the word of settings. Sizes: ISO 216; ANSI/ASME Y14.1 (from memory)."""
-
-    A4 = "A4"
-    A3 = "A3"
-    LETTER = "Letter"
-    TABLOID = "Tabloid"
-
-    @property
-    def sides(self) -> Tuple[float, float]:
-        """Long and short side, mm."""
-        return _SIDES[self]
-
-
-_SIDES = {
-    Paper.A4: (297.0, 210.0),
-    Paper.A3: (420.0, 297.0),
-    Paper.LETTER: (11 * MM_PER_INCH, 8.5 * MM_PER_INCH),
-    Paper.TABLOID: (17 * MM_PER_INCH, 11 * MM_PER_INCH),
-}
 
 
 class Page:

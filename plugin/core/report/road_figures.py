@@ -19,7 +19,8 @@ from ..alignment.line import Alignment
 from ..alignment.rules import Quantity, Rule
 from ..alignment.stations import format_station
 from ..alignment.study import RoadStudy
-from ..alignment.verdicts import NORMAL_95, Verdict
+from ..alignment.verdicts import Verdict
+from ..confidence import NORMAL_95
 from ..messages import QT_TRANSLATE_NOOP
 from .drawing import GREY, INK, ORANGE, PURPLE, STYLE, TEAL, Picture, png
 from .labels import Words, nice_step, number

@@ -42,9 +42,9 @@ COUNTS_WITHIN = Text(
     "visits.counts_within",
     QT_TRANSLATE_NOOP(
         "core",
-        "Visit {number}, {file}, counts within the polygons of {area}, as said. Points taken in: {taken}; earlier points "
-        "kept out, because they differ from it by more than noise: {superseded}. Elsewhere this surface is the ground "
-        "before it.",
+        "Visit {number}, {file}, counts within the polygons of {area}, as said. Points taken in: {taken}; earlier "
+        "points kept out, because they differ from it by more than noise: {superseded}. Elsewhere this surface is the "
+        "ground before it.",
     ),
 )
 NOTHING_SHARED = Text(
