@@ -101,11 +101,13 @@ def check_pad(seed):
         return level + rise[0] * (x - 30) + rise[1] * (y - 30)
 
     high, low = (slopes_at(place, ring, plane, rise, run, sign, style).reshape(x.shape) for sign in (1, -1))
-    inside = distance(x, y, ring) == 0
+    away = distance(x, y, ring)
+    inside = away == 0
     wanted = np.where(inside, plane(x, y), np.clip(before, low, high))
     moved = (np.abs(wanted - before) > 1e-9) | inside
     label = ndimage.label(moved)[0]
-    wanted = np.where(np.isin(label, np.unique(label[inside])), wanted, before)
+    beside = label[(away < CELL) & moved]  # a pad may be too narrow for the cells to see
+    wanted = np.where(np.isin(label, np.unique(beside)), wanted, before)
     # corners are rounded by facets of 10 degrees, 0.4 % off at most
     assert np.abs(after - wanted).sum() * CELL**2 <= 0.02 * total + 0.3
     return True
