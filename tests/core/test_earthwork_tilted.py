@@ -118,6 +118,12 @@ def test_tilted_pads(part):
     assert sum(check_pad(seed) for seed in range(part, COUNT, PARTS)) >= COUNT / PARTS / 2
 
 
+@pytest.mark.parametrize("seed", [264, 651, 698])
+def test_tilted_pads_that_once_failed(seed):
+    """A mitre that goes on to ground farther out than its slopes do square to an edge; a pad of 4 cm."""
+    assert check_pad(seed)
+
+
 def test_a_mitre_where_the_edge_falls_as_the_slope_does():
     """5 % along with slopes of 1 : 20: the one slope is carried on to the edge of the other."""
     ground = surface(square(200, 10))

@@ -94,13 +94,7 @@ def grade(existing: Tin, platform: Platform, slopes: SideSlopes) -> Grading:
     is: the design ends there. Vertices stand on the 0.1 mm grid.
     Raises SurveyError for a platform that is outside the existing surface.
     """
-    corners = np.vstack([_local(rim.ring, existing) for rim in platform.rims])
-    boxes = triangle_boxes(existing)
-    reach = reach_needed(corners, most_slopes(platform.rims, slopes), boxes)
-    ground = _crop(existing, boxes, platform.outline, reach)
-    if len(ground.triangles) == 0:
-        raise SurveyError(NO_GROUND)
-    sides = _sides(platform, ground, slopes, reach)
+    ground, sides = _near(existing, platform, slopes)
     partition = grading_partition(ground, platform.tin, platform.rims, sides)
     zone, heights, crossing = _zones(ground, platform, sides, partition)
     zone[~_reached(partition.tin, zone)] = 0
@@ -115,6 +109,24 @@ def grade(existing: Tin, platform: Platform, slopes: SideSlopes) -> Grading:
     rings = [_with_heights(design, ring) for polygon in outline for ring in polygon.rings]
     said = (*_said_of_crossing(partition.tin, crossing), *_messages(ground, design, kept, volume))
     return Grading(design, kept, tuple(rings), volume, said)
+
+
+def _near(existing: Tin, platform: Platform, slopes: SideSlopes) -> Tuple[Tin, Tuple[Side, ...]]:
+    """The ground as far as slopes may go, and the slopes. Those around a corner may go farther than those square to an
+    edge, and so to other ground."""
+    corners = np.vstack([_local(rim.ring, existing) for rim in platform.rims])
+    boxes = triangle_boxes(existing)
+    most, farther = most_slopes(platform.rims, slopes), 1.0
+    while True:
+        reach = reach_needed(corners, most, boxes, farther)
+        ground = _crop(existing, boxes, platform.outline, reach * farther)
+        if len(ground.triangles) == 0:
+            raise SurveyError(NO_GROUND)
+        sides = _sides(platform, ground, slopes, reach)
+        carried = max((side.facets.carried / reach for side in sides), default=1.0)
+        if carried <= farther * (1 + 1e-9):
+            return ground, sides
+        farther = carried
 
 
 def _sides(platform: Platform, ground: Tin, slopes: SideSlopes, reach: float) -> Tuple[Side, ...]:

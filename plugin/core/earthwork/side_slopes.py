@@ -100,6 +100,13 @@ class Facets:
         result: np.ndarray = bz + gx * (x - bx) + gy * (y - by)
         return result
 
+    @property
+    def carried(self) -> float:
+        """Metres from a corner of the platform to the farthest place to which facets around it are carried on."""
+        fan = (self.x[:, 2] == self.x[:, 3]) & (self.y[:, 2] == self.y[:, 3])
+        away = np.hypot(self.x[fan] - self.base[fan, :1], self.y[fan] - self.base[fan, 1:2])
+        return float(away.max(initial=0.0))
+
     def boxes(self) -> Tuple[np.ndarray, np.ndarray]:
         """South-west and north-east corners (f, 2)."""
         return (
@@ -290,10 +297,12 @@ def _cross(one: np.ndarray, other: np.ndarray) -> float:
     return float(one[0] * other[1] - one[1] * other[0])
 
 
-def reach_needed(ring: np.ndarray, slopes: SideSlopes, boxes: Tuple[np.ndarray, np.ndarray]) -> float:
+def reach_needed(
+    ring: np.ndarray, slopes: SideSlopes, boxes: Tuple[np.ndarray, np.ndarray], farther: float = 1.0
+) -> float:
     """Metres from the ring (k, 3) within which slopes surely meet ground whose triangles have ``boxes``, (m, 3) each.
 
-    At most the extent of the ground.
+    ``farther``: times as far as slopes square to an edge those around corners may go. At most the extent of the ground.
     """
     low, high = ring[:, :2].min(axis=0), ring[:, :2].max(axis=0)
     least, greatest = boxes
@@ -306,7 +315,7 @@ def reach_needed(ring: np.ndarray, slopes: SideSlopes, boxes: Tuple[np.ndarray, 
     most = float(np.hypot(*np.maximum(high - least[:, :2].min(axis=0), greatest[:, :2].max(axis=0) - low))) + 1
     reach = 1.0
     while True:
-        last = max(0, int(np.searchsorted(distance, reach, "right")) - 1)
+        last = max(0, int(np.searchsorted(distance, reach * farther, "right")) - 1)
         rise, fall = top[last] - ring[:, 2].min(), ring[:, 2].max() - bottom[last]
         needed = max(slopes.cut_run * rise, slopes.fill_run * fall) * 1.01 + 0.5
         if needed <= reach or reach >= most:
