@@ -73,13 +73,13 @@ def fit_ditches(
     if not len(asked):
         return nodes, courses, bridging, evidence, strong
     asked = asked[np.argsort(-evidence[asked], kind="stable")]
-    met = _met_along(passes, nodes, [courses[i] for i in asked.tolist() if along[i]])
+    met = met_along(passes, nodes, [courses[i] for i in asked.tolist() if along[i]])
     convex = _in_order(passes, nodes)
     gone, number = np.zeros(many, bool), len(nodes)
     parts, new, told = [nodes], [], []
     for done, i in enumerate(asked.tolist()):
         progress(done / len(asked), "features")
-        at = met.pop(0) if along[i] else _crossings(passes, nodes, courses[i])
+        at = met.pop(0) if along[i] else crossings_of(passes, nodes, courses[i])
         found = None if gone[i] else _ditch(passes, noise, at, convex, strong_bend)
         if found is None:
             continue
@@ -132,7 +132,8 @@ def _ditch(
     return None
 
 
-def _crossings(passes: Passes, nodes: Nodes, course: Course) -> Crossings:
+def crossings_of(passes: Passes, nodes: Nodes, course: Course) -> Crossings:
+    """Where passes cross a course, at its nodes."""
     x, y, point = nodes.x[course.nodes], nodes.y[course.nodes], nodes.point[course.nodes]
     number = np.arange(len(x))
     before, after = np.maximum(number - 1, 0), np.minimum(number + 1, len(x) - 1)
@@ -150,7 +151,7 @@ def _crossings_at(
     return Crossings(point, s, x, y, ex, ey, (ey * dx - ex * dy) / np.maximum(np.hypot(dx, dy), 1e-9))
 
 
-def _met_along(passes: Passes, nodes: Nodes, courses: List[Course]) -> List[Crossings]:
+def met_along(passes: Passes, nodes: Nodes, courses: List[Course]) -> List[Crossings]:
     """Where passes cross each of ``courses``, which are walked along, in the order along it."""
     if not courses:
         return []
@@ -165,7 +166,7 @@ def _met_along(passes: Passes, nodes: Nodes, courses: List[Course]) -> List[Cros
     result, start = [], 0
     for number, course in enumerate(courses):
         across = np.flatnonzero(~nodes.along[course.nodes])
-        own, between = _crossings(passes, nodes, course).take(across), where.of[link] == number
+        own, between = crossings_of(passes, nodes, course).take(across), where.of[link] == number
         order = np.argsort(np.append(across, (first[link] + share)[between] - start), kind="stable")
         result.append(_joined(own, met.take(between)).take(order))
         start += len(course.nodes)
