@@ -118,9 +118,8 @@ def _ditch(
     passes: Passes, noise: np.ndarray, at: Crossings, convex: Convex, least_side: float
 ) -> Optional[Tuple[Crossings, Section]]:
     """Those of the passes ``at`` that show a ditch about the bottom, and its section; None where it is no ditch."""
-    edges = _edges(passes, at, convex)
-    if edges is None:
-        return None
+    # Edges nearer than points are apart leave too few points between them to tell.
+    edges = np.maximum(_edges(passes, at, convex), passes.spacing)
     heights = _heights(passes, noise, at, edges)
     good, whole = _shown(heights, edges)
     while np.count_nonzero(good & whole) >= LEAST_PASSES:
@@ -177,8 +176,8 @@ def _joined(one: Crossings, other: Crossings) -> Crossings:
     return Crossings(*(np.append(getattr(one, c.name), getattr(other, c.name)) for c in fields(Crossings)))
 
 
-def _edges(passes: Passes, at: Crossings, convex: Convex) -> Optional[np.ndarray]:
-    """Usual distance (2,) of the nearest convex place left and right; None where too few passes show it."""
+def _edges(passes: Passes, at: Crossings, convex: Convex) -> np.ndarray:
+    """Usual distance (2,) of the nearest convex place left and right; 0 where too few passes show one."""
     ahead = np.searchsorted(convex.s, at.s + NARROWEST)
     behind = np.searchsorted(convex.s, at.s - NARROWEST) - 1
     away = np.full((2, len(at.s)), np.inf)
@@ -190,7 +189,7 @@ def _edges(passes: Passes, at: Crossings, convex: Convex) -> Optional[np.ndarray
         beside = np.where(at.left > 0, away[one], away[other])
         near = beside[beside <= FARTHEST]
         if len(near) < max(LEAST_PASSES - 1, LEAST_SHARE * len(beside)):
-            return None
+            return np.zeros(2)
         result.append(float(np.median(near)))
     return np.array(result)
 
