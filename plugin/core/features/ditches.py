@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, fields, replace
 from typing import List, Optional, Tuple
 
 import numpy as np
@@ -15,7 +15,7 @@ from .ditch_section import NARROWEST, Heights, Section, fit_section
 from .groups import group_median
 from .nodes import Nodes, join_nodes, no_gates
 from .passes import Passes
-from .readings import Stretches, blocks_of, crossings
+from .readings import Blocks, Stretches, blocks_of, crossings
 
 #: Edges are looked for so far (m) from the bottom, and ground is taken so far beyond them; points of it on each side.
 FARTHEST, BEYOND, LEAST_BESIDE = 4.0, 1.6, 2
@@ -31,6 +31,9 @@ SHOWN, WORST = 0.4, 2.5
 MARGIN, APART = 0.35, 0.5
 #: A pass that ends so little (m) before an edge tells where it is.
 SHORT = 0.3
+#: A ditch goes on by its last so many passes, straight by so many, to one of so many next ones within so many usual
+#: distances between passes.
+FEW, DIRECTION, LOOKED_AT, AHEAD = 6, 4, 2, 2.6
 
 
 @dataclass(frozen=True)
@@ -74,7 +77,7 @@ def fit_ditches(
         return nodes, courses, bridging, evidence, strong
     asked = asked[np.argsort(-evidence[asked], kind="stable")]
     met = met_along(passes, nodes, [courses[i] for i in asked.tolist() if along[i]])
-    convex = _in_order(passes, nodes)
+    convex, blocks = _in_order(passes, nodes), blocks_of(passes)
     gone, number = np.zeros(many, bool), len(nodes)
     parts, new, told = [nodes], [], []
     for done, i in enumerate(asked.tolist()):
@@ -83,7 +86,7 @@ def fit_ditches(
         found = None if gone[i] else _ditch(passes, noise, at, convex, strong_bend)
         if found is None:
             continue
-        at, section = found
+        at, section = found if along[i] or courses[i].closed else _drawn_on(passes, noise, blocks, nodes, *found)
         gone |= _within(at, section, nodes, courses) & ~along
         gone[i] = not along[i]
         for line in _lines(passes, at, section, not along[i]):
@@ -131,6 +134,63 @@ def _ditch(
     return None
 
 
+def _drawn_on(
+    passes: Passes, noise: np.ndarray, blocks: Blocks, nodes: Nodes, at: Crossings, section: Section
+) -> Tuple[Crossings, Section]:
+    """Passes and section of a ditch with the passes beyond both ends that show it too, each by those before it."""
+    given, edges = at, np.maximum(section.shape[0] + section.shape[1:], passes.spacing)
+    way = section.own[:, 4] / at.left
+    at = replace(at, x=at.x + way * at.ex, y=at.y + way * at.ey, s=at.s + way)
+    for _ in (0, 1):  # each end in its turn
+        going = True
+        while going:
+            going = False
+            few = at.take(np.arange(max(len(at.s) - FEW, 0), len(at.s)))
+            for new in _next(passes, blocks, nodes, few):
+                trial = joined(few, new)
+                heights = _heights(passes, noise, trial, edges)
+                if not _shown(heights, edges)[0][-1]:
+                    continue
+                own = fit_section(heights, edges)
+                if (
+                    own.own[-1, 3] >= SHOWN * section.depth
+                    and own.off[-1] <= WORST
+                    and not (at.point == new.point).any()
+                ):
+                    way = own.own[-1, 4] / new.left
+                    at = joined(at, replace(new, x=new.x + way * new.ex, y=new.y + way * new.ey, s=new.s + way))
+                    going = True
+                    break
+        at = at.take(np.arange(len(at.s))[::-1])
+        at = replace(at, left=-at.left)
+    if len(at.s) == len(given.s):
+        return given, section
+    heights = _heights(passes, noise, at, edges)
+    return at, fit_section(heights, edges)
+
+
+def _next(passes: Passes, blocks: Blocks, nodes: Nodes, at: Crossings) -> List[Crossings]:
+    """The next passes that cross the way on beyond the last of ``at``, straight on, the nearest first."""
+    xy = np.column_stack([at.x, at.y])
+    link = np.hypot(*np.diff(xy, axis=0).T)
+    way = xy[-1] - xy[-min(DIRECTION, len(xy))]
+    way = way / max(float(np.hypot(*way)), 1e-9)
+    a = xy[-1:]
+    zero = np.zeros(1, np.int64)
+    where = Stretches(a, a + AHEAD * float(np.median(link)) * way, zero, np.zeros((1, 2), np.int64), zero, zero, zero)
+    _, gate, share = crossings(passes, blocks, nodes, where)
+    gate, share = (
+        gate[passes.leg[gate] != passes.leg[at.point[-1]]],
+        share[passes.leg[gate] != passes.leg[at.point[-1]]],
+    )
+    order = np.argsort(share, kind="stable")[:LOOKED_AT]
+    result = []
+    for k in order.tolist():
+        x, y = (where.a + share[k] * (where.b - where.a)).T
+        result.append(_crossings_at(passes, gate[k : k + 1], x, y, way[:1], way[1:]))
+    return result
+
+
 def crossings_of(passes: Passes, nodes: Nodes, course: Course) -> Crossings:
     """Where passes cross a course, at its nodes."""
     x, y, point = nodes.x[course.nodes], nodes.y[course.nodes], nodes.point[course.nodes]
@@ -167,12 +227,12 @@ def met_along(passes: Passes, nodes: Nodes, courses: List[Course]) -> List[Cross
         across = np.flatnonzero(~nodes.along[course.nodes])
         own, between = crossings_of(passes, nodes, course).take(across), where.of[link] == number
         order = np.argsort(np.append(across, (first[link] + share)[between] - start), kind="stable")
-        result.append(_joined(own, met.take(between)).take(order))
+        result.append(joined(own, met.take(between)).take(order))
         start += len(course.nodes)
     return result
 
 
-def _joined(one: Crossings, other: Crossings) -> Crossings:
+def joined(one: Crossings, other: Crossings) -> Crossings:
     return Crossings(*(np.append(getattr(one, c.name), getattr(other, c.name)) for c in fields(Crossings)))
 
 
