@@ -1,7 +1,7 @@
-"""Walks that show little of their lines: points far apart, shallow ditches, tight corners, kerbs walked along only.
+"""Walks that show little of their lines: points far apart, shallow ditches, kerbs walked along only.
 
-The walk is straight but for a hand's breadth. Heights of kerbs, depths of ditches and radii of corners: common
-practice, no source.
+The walk is straight but for a hand's breadth. Heights of kerbs and depths of ditches: common practice, no
+source.
 """
 
 from __future__ import annotations
@@ -11,7 +11,7 @@ from typing import List, Optional, Sequence, Tuple
 import numpy as np
 
 from .simulated_lines import Ground, Site, TrueLine, asked_where, dense, record, to_and_fro
-from .simulated_places import Kerbs, arc, waved
+from .simulated_places import Kerbs, waved
 
 LENGTH = 80.0  # m of street or ditch that is walked
 FAR = 60.0  # m to which kerbs go on from the middle
@@ -81,25 +81,6 @@ def shallow(seed: int, depth: float = 0.4, run: Optional[float] = None, floor: f
     lines = [line_of(kind, np.array([[-FAR, y], [FAR, y]]), [path], 1.3 * between)
              for kind, y in [("top", edge), ("top", -edge), *middle]]  # fmt: skip
     return walked(random, [path], ground, lines, f"ditch {depth:.2f} m deep 1:{run:.1f}")
-
-
-def fillets(seed: int, radius: float = 4.0, between: float = 3.0, height: float = 0.12) -> Site:
-    """A street that meets another at a right angle, with corners of ``radius`` metres, both crossed square."""
-    random = np.random.default_rng([seed, 83])
-    half, side = random.uniform(2.75, 3.5), random.uniform(2.5, 3.0)
-    corner = side + radius
-    outline = np.vstack([
-        [[-FAR, half], [FAR, half], [FAR, -half]], arc((corner, -half - radius), radius, 90, 180),
-        [[side, -FAR], [-side, -FAR]], arc((-corner, -half - radius), radius, 0, 90), [[-FAR, -half], [-FAR, half]],
-    ])[::-1]  # fmt: skip
-    ground = Kerbs(outline, height, [], waved(random))
-    rows = np.arange(-28.0, 28.0, between) + random.uniform(0, between)
-    up = to_and_fro(rows, -half - radius - 2.0, half + 4.0)
-    rows = np.arange(half + 1.0, 28.0, between)
-    over = to_and_fro(rows, -corner - 1.0, corner + 1.0)[:, ::-1] * [1, -1]
-    paths = [up, over]
-    return walked(random, paths, ground, [line_of("step", outline, paths, 2.0 * between, height)],
-                  f"junction, corners of {radius:.1f} m")  # fmt: skip
 
 
 def along_only(seed: int, height: float = 0.12) -> Site:

@@ -9,7 +9,7 @@ import numpy as np
 from scipy.spatial import cKDTree
 
 from ..progress import Progress, silent
-from .candidates import CONCAVE, CONVEX
+from .candidates import CONCAVE, CONVEX, STEP
 from .courses import Course, listed
 from .ditch_section import NARROWEST, Heights, Section, fit_section
 from .groups import group_median
@@ -63,16 +63,18 @@ def fit_ditches(
 ) -> Tuple[Nodes, List[Course], np.ndarray, np.ndarray, np.ndarray]:  # fmt: skip
     """Nodes, courses, which nodes only bridge, evidence, and which courses are strong, with the lines of ditches.
 
-    ``enough``: (lines,) bool, the evidence is enough for a breakline: such a bottom is asked whether it is a ditch's.
-    If so, edges and bottom (or both sides of a floor) take the place of all courses between the edges, with the
-    evidence of the bottom. A bottom that is walked along stays as it is. ``strong_bend``: least slope of the sides.
+    ``enough``: (lines,) bool, the evidence is enough for a breakline: such a bottom is asked whether it is a ditch's,
+    and so is a strong step that could be one side of a ditch. If so, edges and bottom (or both sides of a floor) take
+    the place of all courses between the edges, with the evidence of what was asked. A bottom that is walked along stays
+    as it is. ``strong_bend``: least slope of the sides.
     """
     every = listed(courses)
     many = len(courses)
     size = group_median(nodes.size[every.k], every.of, many)
     along = np.bincount(every.of, weights=nodes.along[every.k], minlength=many) > 0
-    bottom = np.array([nodes.kind[course.nodes[0]] == CONCAVE for course in courses], bool)
-    asked = np.flatnonzero(bottom & enough & (along | (size >= LEAST_SIZE)))
+    kind = np.array([nodes.kind[course.nodes[0]] for course in courses], np.int64)
+    side = (kind == STEP) & strong & ~along & (size >= LEAST_DEPTH)
+    asked = np.flatnonzero(((kind == CONCAVE) & enough & (along | (size >= LEAST_SIZE))) | side)
     if not len(asked):
         return nodes, courses, bridging, evidence, strong
     asked = asked[np.argsort(-evidence[asked], kind="stable")]
@@ -83,6 +85,8 @@ def fit_ditches(
     for done, i in enumerate(asked.tolist()):
         progress(done / len(asked), "features")
         at = met.pop(0) if along[i] else crossings_of(passes, nodes, courses[i])
+        if side[i]:  # the higher ground lies on its left
+            at = _moved(at, np.full(len(at.s), -passes.spacing))
         found = None if gone[i] else _ditch(passes, noise, at, convex, strong_bend)
         if found is None:
             continue
@@ -139,8 +143,7 @@ def _drawn_on(
 ) -> Tuple[Crossings, Section]:
     """Passes and section of a ditch with the passes beyond both ends that show it too, each by those before it."""
     given, edges = at, np.maximum(section.shape[0] + section.shape[1:], passes.spacing)
-    way = section.own[:, 4] / at.left
-    at = replace(at, x=at.x + way * at.ex, y=at.y + way * at.ey, s=at.s + way)
+    at = _moved(at, section.own[:, 4])
     for _ in (0, 1):  # each end in its turn
         going = True
         while going:
@@ -157,8 +160,7 @@ def _drawn_on(
                     and own.off[-1] <= WORST
                     and not (at.point == new.point).any()
                 ):
-                    way = own.own[-1, 4] / new.left
-                    at = joined(at, replace(new, x=new.x + way * new.ex, y=new.y + way * new.ey, s=new.s + way))
+                    at = joined(at, _moved(new, own.own[-1:, 4]))
                     going = True
                     break
         at = at.take(np.arange(len(at.s))[::-1])
@@ -167,6 +169,12 @@ def _drawn_on(
         return given, section
     heights = _heights(passes, noise, at, edges)
     return at, fit_section(heights, edges)
+
+
+def _moved(at: Crossings, left: np.ndarray) -> Crossings:
+    """The places moved ``left`` (p,) metres to the left of the bottom, along their passes."""
+    way = left / at.left
+    return replace(at, x=at.x + way * at.ex, y=at.y + way * at.ey, s=at.s + way)
 
 
 def _next(passes: Passes, blocks: Blocks, nodes: Nodes, at: Crossings) -> List[Crossings]:
