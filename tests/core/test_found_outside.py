@@ -78,7 +78,7 @@ def scored_alone(site: Site, features: Features, kind: str) -> Score:
 def test_a_ditch_goes_on_over_passes_that_the_chain_left_out(monkeypatch: pytest.MonkeyPatch) -> None:
     sites = [shallow(seed, 0.4) for seed in range(8)]
     whole = scored(sites)
-    monkeypatch.setattr(ditches, "_drawn_on", lambda passes, noise, blocks, nodes, at, section: (at, section))
+    monkeypatch.setattr(ditches, "drawn_on", lambda *given: given[-2:])
     part = scored(sites)
     assert whole.found > part.found + 10.0  # m
     assert whole.false == part.false == 0

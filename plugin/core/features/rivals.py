@@ -13,7 +13,7 @@ import numpy as np
 
 from .candidates import STEP
 from .courses import Course
-from .ditches import Crossings, met_along
+from .ditch_passes import Crossings, met_along
 from .groups import group_mean
 from .nodes import Nodes
 from .passes import Passes
