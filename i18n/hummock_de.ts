@@ -1482,6 +1482,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
+      <source>Found     no line without codes beyond those that were given</source>
+      <translation>Gefunden  keine Linie ohne Codes außer den angegebenen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
       <source>Found     {used} lines without codes used as breaklines ({length:.0f} m), {proposed} proposed, {rejected} rejected</source>
       <translation>Gefunden  {used} Linien ohne Codes als Bruchkanten verwendet ({length:.0f} m), {proposed} vorgeschlagen, {rejected} verworfen</translation>
     </message>

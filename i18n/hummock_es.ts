@@ -1482,6 +1482,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
+      <source>Found     no line without codes beyond those that were given</source>
+      <translation>Hallada   ninguna línea sin códigos aparte de las indicadas</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
       <source>Found     {used} lines without codes used as breaklines ({length:.0f} m), {proposed} proposed, {rejected} rejected</source>
       <translation>Halladas  {used} líneas sin códigos usadas como líneas de rotura ({length:.0f} m), {proposed} propuestas, {rejected} rechazadas</translation>
     </message>

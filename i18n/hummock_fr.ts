@@ -1482,6 +1482,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
+      <source>Found     no line without codes beyond those that were given</source>
+      <translation>Trouvé    aucune ligne sans codes en dehors de celles données</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
       <source>Found     {used} lines without codes used as breaklines ({length:.0f} m), {proposed} proposed, {rejected} rejected</source>
       <translation>Trouvé    {used} lignes sans codes utilisées comme lignes de rupture ({length:.0f} m), {proposed} proposées, {rejected} rejetées</translation>
     </message>

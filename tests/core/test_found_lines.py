@@ -558,8 +558,14 @@ def test_the_demo_without_codes_is_built_and_says_what_it_found(tmp_path):
         csv.writer(file, lineterminator="\n").writerows(rows)
     result = job(tmp_path / "bare.csv", tmp_path / "out", "--no-codes")
     used = result.ground_lines.of_status(LineStatus.USED)
-    written = [path.name for path in result.files]
-    assert ("lines_found.geojson" in written) == bool(result.ground_lines.lines)
+    path = tmp_path / "out" / "lines_found.geojson"
+    assert path in result.files
+    data = json.loads(path.read_text(encoding="utf-8"))
+    assert data["type"] == "FeatureCollection"  # RFC 7946, 3.3
+    assert len(data["features"]) == len(result.ground_lines.lines)
+    assert len(read_found_lines(path, result.crs).lines) == len(data["features"])
+    (line,) = [line for line in summary(result, path.parent) if line.startswith("Found ")]
+    assert ("no line without codes" in line) == (not result.ground_lines.lines)
     assert (breakline_edges(result) > 0) == bool(used)
 
 

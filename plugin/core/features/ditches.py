@@ -2,56 +2,33 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, fields
+from dataclasses import dataclass
 from typing import List, Optional, Tuple
 
 import numpy as np
 from scipy.spatial import cKDTree
 
 from ..progress import Progress, silent
-from .candidates import CONCAVE, CONVEX
+from .candidates import CONCAVE, CONVEX, STEP
 from .courses import Course, listed
-from .ditch_section import NARROWEST, Heights, Section, fit_section
+from .ditch_ends import SHOWN, WORST, bottoms_but, drawn_on
+from .ditch_passes import Crossings, crossings_of, heights_about, met_along, moved, shown
+from .ditch_section import NARROWEST, Section, fit_section
 from .groups import group_median
 from .nodes import Nodes, join_nodes, no_gates
 from .passes import Passes
-from .readings import Stretches, blocks_of, crossings
+from .readings import blocks_of
 
-#: Edges are looked for so far (m) from the bottom, and ground is taken so far beyond them; points of it on each side.
-FARTHEST, BEYOND, LEAST_BESIDE = 4.0, 1.6, 2
-#: Points on either side of the bottom that may be of its section.
-REACH = 14
+#: Edges are looked for so far (m) from the bottom.
+FARTHEST = 4.0
 #: Passes that a section needs, share of them that show an edge, least depth (m), and least bend at a bottom.
 LEAST_PASSES, LEAST_SHARE, LEAST_DEPTH, LEAST_SIZE = 4, 0.4, 0.15, 0.4
 #: A section is good where the heights are so near to it (in standard deviations) and its sides so well known (m).
 FITS, KNOWN = 1.7, 0.15
-#: Least share of the usual depth that a pass of the ditch shows, and how far off its heights may be.
-SHOWN, WORST = 0.4, 2.5
 #: What lies so little (m) beyond the edges is the ditch's still; and places along it, metres apart.
 MARGIN, APART = 0.35, 0.5
 #: A pass that ends so little (m) before an edge tells where it is.
 SHORT = 0.3
-
-
-@dataclass(frozen=True)
-class Crossings:
-    """p places where passes cross a bottom.
-
-    ``point``: walk point before; ``s``: metres walked; ``x, y``: local metres; ``ex, ey``: direction of walking;
-    ``left``: metres left of the bottom for each metre walked.
-    """
-
-    point: np.ndarray
-    s: np.ndarray
-    x: np.ndarray
-    y: np.ndarray
-    ex: np.ndarray
-    ey: np.ndarray
-    left: np.ndarray
-
-    def take(self, which: np.ndarray) -> Crossings:
-        """Some of them."""
-        return Crossings(*(getattr(self, column.name)[which] for column in fields(self)))
 
 
 def fit_ditches(
@@ -60,30 +37,39 @@ def fit_ditches(
 ) -> Tuple[Nodes, List[Course], np.ndarray, np.ndarray, np.ndarray]:  # fmt: skip
     """Nodes, courses, which nodes only bridge, evidence, and which courses are strong, with the lines of ditches.
 
-    ``enough``: (lines,) bool, the evidence is enough for a breakline: such a bottom is asked whether it is a ditch's.
-    If so, edges and bottom (or both sides of a floor) take the place of all courses between the edges, with the
-    evidence of the bottom. A bottom that is walked along stays as it is. ``strong_bend``: least slope of the sides.
+    ``enough``: (lines,) bool, the evidence is enough for a breakline: such a bottom is asked whether it is a ditch's,
+    and so is a strong step that could be one side of a ditch. If so, edges and bottom (or both sides of a floor) take
+    the place of all courses between the edges, with the evidence of what was asked. A bottom that is walked along stays
+    as it is. ``strong_bend``: least slope of the sides.
     """
     every = listed(courses)
     many = len(courses)
     size = group_median(nodes.size[every.k], every.of, many)
     along = np.bincount(every.of, weights=nodes.along[every.k], minlength=many) > 0
-    bottom = np.array([nodes.kind[course.nodes[0]] == CONCAVE for course in courses], bool)
-    asked = np.flatnonzero(bottom & enough & (along | (size >= LEAST_SIZE)))
+    kind = np.array([nodes.kind[course.nodes[0]] for course in courses], np.int64)
+    side = (kind == STEP) & strong & ~along & (size >= LEAST_DEPTH)
+    bottom = (kind == CONCAVE) & enough
+    asked = np.flatnonzero((bottom & (along | (size >= LEAST_SIZE))) | side)
     if not len(asked):
         return nodes, courses, bridging, evidence, strong
     asked = asked[np.argsort(-evidence[asked], kind="stable")]
-    met = _met_along(passes, nodes, [courses[i] for i in asked.tolist() if along[i]])
-    convex = _in_order(passes, nodes)
+    met = met_along(passes, nodes, [courses[i] for i in asked.tolist() if along[i]])
+    convex, blocks = _in_order(passes, nodes), blocks_of(passes)
     gone, number = np.zeros(many, bool), len(nodes)
     parts, new, told = [nodes], [], []
     for done, i in enumerate(asked.tolist()):
         progress(done / len(asked), "features")
-        at = met.pop(0) if along[i] else _crossings(passes, nodes, courses[i])
+        at = met.pop(0) if along[i] else crossings_of(passes, nodes, courses[i])
+        if side[i]:  # the higher ground lies on its left
+            at = moved(at, np.full(len(at.s), -passes.spacing))
         found = None if gone[i] else _ditch(passes, noise, at, convex, strong_bend)
         if found is None:
             continue
-        at, section = found
+        at, section = (
+            found
+            if along[i] or courses[i].closed
+            else drawn_on(passes, noise, blocks, nodes, bottoms_but(nodes, courses, bottom, i), *found)
+        )
         gone |= _within(at, section, nodes, courses) & ~along
         gone[i] = not along[i]
         for line in _lines(passes, at, section, not along[i]):
@@ -118,11 +104,10 @@ def _ditch(
     passes: Passes, noise: np.ndarray, at: Crossings, convex: Convex, least_side: float
 ) -> Optional[Tuple[Crossings, Section]]:
     """Those of the passes ``at`` that show a ditch about the bottom, and its section; None where it is no ditch."""
-    edges = _edges(passes, at, convex)
-    if edges is None:
-        return None
-    heights = _heights(passes, noise, at, edges)
-    good, whole = _shown(heights, edges)
+    # Edges nearer than points are apart leave too few points between them to tell.
+    edges = np.maximum(_edges(passes, at, convex), passes.spacing)
+    heights = heights_about(passes, noise, at, edges)
+    good, whole = shown(heights, edges)
     while np.count_nonzero(good & whole) >= LEAST_PASSES:
         at, heights, whole = at.take(good), heights.take(good), whole[good]
         section = fit_section(heights, edges)
@@ -132,52 +117,8 @@ def _ditch(
     return None
 
 
-def _crossings(passes: Passes, nodes: Nodes, course: Course) -> Crossings:
-    x, y, point = nodes.x[course.nodes], nodes.y[course.nodes], nodes.point[course.nodes]
-    number = np.arange(len(x))
-    before, after = np.maximum(number - 1, 0), np.minimum(number + 1, len(x) - 1)
-    if course.closed:
-        before, after = np.roll(number, 1), np.roll(number, -1)
-    return _crossings_at(passes, point, x, y, x[after] - x[before], y[after] - y[before])
-
-
-def _crossings_at(
-    passes: Passes, point: np.ndarray, x: np.ndarray, y: np.ndarray, dx: np.ndarray, dy: np.ndarray
-) -> Crossings:
-    """At places ``x, y`` after walk points ``point`` of a line that runs towards ``dx, dy``."""
-    ex, ey = passes.ex[point], passes.ey[point]
-    s = passes.s[point] + (x - passes.x[point]) * ex + (y - passes.y[point]) * ey
-    return Crossings(point, s, x, y, ex, ey, (ey * dx - ex * dy) / np.maximum(np.hypot(dx, dy), 1e-9))
-
-
-def _met_along(passes: Passes, nodes: Nodes, courses: List[Course]) -> List[Crossings]:
-    """Where passes cross each of ``courses``, which are walked along, in the order along it."""
-    if not courses:
-        return []
-    every = listed(courses)
-    first = np.flatnonzero(every.of[1:] == every.of[:-1])
-    k = np.column_stack([every.k[first], every.k[first + 1]])
-    a, b = (np.column_stack([nodes.x[k[:, side]], nodes.y[k[:, side]]]) for side in (0, 1))
-    one = np.ones(len(k))
-    where = Stretches(a, b, every.of[first], k, first.astype(float), one, one)
-    link, gate, share = crossings(passes, blocks_of(passes), nodes, where)
-    met = _crossings_at(passes, gate, *(a[link] + share[:, None] * (b - a)[link]).T, *(b - a)[link].T)
-    result, start = [], 0
-    for number, course in enumerate(courses):
-        across = np.flatnonzero(~nodes.along[course.nodes])
-        own, between = _crossings(passes, nodes, course).take(across), where.of[link] == number
-        order = np.argsort(np.append(across, (first[link] + share)[between] - start), kind="stable")
-        result.append(_joined(own, met.take(between)).take(order))
-        start += len(course.nodes)
-    return result
-
-
-def _joined(one: Crossings, other: Crossings) -> Crossings:
-    return Crossings(*(np.append(getattr(one, c.name), getattr(other, c.name)) for c in fields(Crossings)))
-
-
-def _edges(passes: Passes, at: Crossings, convex: Convex) -> Optional[np.ndarray]:
-    """Usual distance (2,) of the nearest convex place left and right; None where too few passes show it."""
+def _edges(passes: Passes, at: Crossings, convex: Convex) -> np.ndarray:
+    """Usual distance (2,) of the nearest convex place left and right; 0 where too few passes show one."""
     ahead = np.searchsorted(convex.s, at.s + NARROWEST)
     behind = np.searchsorted(convex.s, at.s - NARROWEST) - 1
     away = np.full((2, len(at.s)), np.inf)
@@ -189,27 +130,9 @@ def _edges(passes: Passes, at: Crossings, convex: Convex) -> Optional[np.ndarray
         beside = np.where(at.left > 0, away[one], away[other])
         near = beside[beside <= FARTHEST]
         if len(near) < max(LEAST_PASSES - 1, LEAST_SHARE * len(beside)):
-            return None
+            return np.zeros(2)
         result.append(float(np.median(near)))
     return np.array(result)
-
-
-def _heights(passes: Passes, noise: np.ndarray, at: Crossings, edges: np.ndarray) -> Heights:
-    j = at.point[:, None] + np.arange(-REACH, REACH + 2)
-    inside = (j >= passes.first[at.point][:, None]) & (j < passes.last[at.point][:, None])
-    j = np.clip(j, 0, len(passes) - 1)
-    v = (passes.s[j] - at.s[:, None]) * at.left[:, None]
-    inside &= (v <= edges[0] + BEYOND) & (v >= -edges[1] - BEYOND)
-    return Heights(v, passes.z[j] - passes.z[at.point][:, None], np.where(inside, noise[j] ** -2.0, 0.0))
-
-
-def _shown(heights: Heights, edges: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
-    """Masks (p,) of the passes with two points between the edges and ground on one side at least, and on both."""
-    there = heights.weight > 0
-    left, right = there & (heights.v > edges[0]), there & (heights.v < -edges[1])
-    between = (there & ~left & ~right).sum(axis=1) >= 2
-    beside = np.array([left.sum(axis=1), right.sum(axis=1)]) >= LEAST_BESIDE
-    return between & beside.any(axis=0), between & beside.all(axis=0)
 
 
 def _is_ditch(section: Section, least_side: float) -> bool:

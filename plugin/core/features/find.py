@@ -29,6 +29,7 @@ from .parallel import parallel_evidence
 from .passes import Passes, in_order, make_passes, noise_at
 from .readings import blocks_of, read_courses
 from .rings import close_rounds
+from .rivals import doubtful
 from .segments import Segments, cut_into_segments
 from .verdict import regular, shadows
 
@@ -138,6 +139,7 @@ def find_features(
     steady = regular(passes, segments, nodes, courses, bridging, options.strong_bend, evidence >= needed)
     evidence = parallel_evidence(nodes, crowd, courses, evidence, needed, steady)
     enough = evidence >= needed
+    steady &= ~doubtful(passes, noise, nodes, courses, steady & enough)
     progress(0.64, "features")
     nodes, courses, bridging, evidence, strong = fit_ditches(
         passes,

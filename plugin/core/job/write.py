@@ -62,7 +62,7 @@ def write_files(
         progress(0.65, "files")
         write_check_findings(result.check, written[-2], translate)
         write_tolerances([result.check.tolerances], written[-1])
-    if result.ground_lines is not None and result.ground_lines.lines:
+    if result.ground_lines is not None:
         progress(0.66, "files")
         written.append(folder / "lines_found.geojson")
         write_found_lines(result.ground_lines.lines, result.crs, written[-1])

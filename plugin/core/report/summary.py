@@ -48,6 +48,10 @@ FOUND_LINE = Text(
         "rejected",
     ),
 )
+NOTHING_FOUND_LINE = Text(
+    "job.nothing_found_line",
+    QT_TRANSLATE_NOOP("core", "Found     no line without codes beyond those that were given"),
+)
 SURFACE_LINE = Text(
     "job.surface_line",
     QT_TRANSLATE_NOOP("core", "Surface   {triangles} triangles, {area:.1f} m², heights {low:.3f} to {high:.3f} {unit}"),
@@ -141,7 +145,7 @@ def summary(result: JobResult, folder: Path) -> List[str]:
         told.insert(1, message(LINES_LINE, lines=len(result.linework.constraints), edges=edges))
     if result.drawn:
         told.insert(-2, _told_of_drawn(result.drawn))
-    if result.ground_lines is not None and result.ground_lines.lines:
+    if result.ground_lines is not None:
         told.insert(-2, _told_of_lines(result.ground_lines))
     out = int(np.count_nonzero(points.left_out))
     if out:
@@ -171,7 +175,9 @@ def _told_of_drawn(drawn: Sequence[DrawnFile]) -> Message:
 
 
 def _told_of_lines(found: GroundLines) -> Message:
-    """How many lines that the points show are held to, and how many are not."""
+    """How many lines that the points show are held to, and how many are not; or that there is none."""
+    if not found.lines:
+        return message(NOTHING_FOUND_LINE)
     used, proposed, rejected = (found.of_status(status) for status in LineStatus)
     length = sum(line.length for line in used)
     return message(FOUND_LINE, used=len(used), length=length, proposed=len(proposed), rejected=len(rejected))
