@@ -53,8 +53,8 @@ _SIGNED = re.compile(rf"(?<![\w/±+])[+\u2212]\s*{_NUMBER}|{_NUMBER.replace('num
 #: What says how good heights are, or of what else than heights a length is.
 _OTHER = frozenset(
     each("""accuracy precision tolerance genauigkeit toleranz tolerancia tolerance rms hrms vrms sigma pole antenna
-    antenne antena rod mask maske stab base basis interval radius distance geoid undulation separation error errors fehler
-    erreur error""")
+    antenne antena rod mask maske stab base basis interval radius distance geoid undulation separation error
+    errors fehler erreur""")
 )
 
 _DELETED = frozenset(
@@ -80,7 +80,10 @@ def told_beside(read: PointFile) -> Tuple[Message, ...]:
 
 def _constants(read: PointFile) -> Iterator[Message]:
     """The first constant that the header word of the heights or a line beside the points says."""
-    found = next(filter(None, [*map(_of_word, _height_words(read)), *map(_of_line, read.above)]), None)
+    found = next(
+        filter(None, [*map(_of_word, _words_of(read, "height", "ellipsoidal_height")), *map(_of_line, read.above)]),
+        None,
+    )
     if found is None or not len(read.points):
         return
     words, number = found
@@ -89,9 +92,10 @@ def _constants(read: PointFile) -> Iterator[Message]:
     yield message(CONSTANT, file=read.points.source, words=words, line=first, metres=f"{metres:g}")
 
 
-def _height_words(read: PointFile) -> List[str]:
+def _words_of(read: PointFile, *roles: str) -> List[str]:
+    """The header words of the columns of ``roles``, where there are."""
     words = () if read.format.header is None else read.format.header.words
-    columns = (read.format.columns.get(role, 0) for role in ("height", "ellipsoidal_height"))
+    columns = (read.format.columns.get(role, 0) for role in roles)
     return [words[column - 1] for column in columns if 0 < column <= len(words)]
 
 
@@ -115,7 +119,8 @@ def _of_line(line: str) -> Optional[Tuple[str, float]]:
 def _deleted(read: PointFile) -> Iterator[Message]:
     """Columns of a few different values that say so of some points, but not of all."""
     points = read.points
-    for name, column in [("code", points.code), *points.extra.items()]:
+    codes = next(iter(_words_of(read, "code")), "code")  # a column of a few words may be taken for codes
+    for name, column in [(codes, points.code), *points.extra.items()]:
         says, values = _says_deleted(name), [] if column is None else column.tolist()
         different = set(values) if says else set()
         odd = {value for value in different if _plain(value) in says} if len(different) <= _MOST_VALUES else set()
