@@ -146,5 +146,16 @@ def around() -> Iterator[Shape]:
     yield made("sent pole in feet", lines_of(high, ",", words), truth, 2)
 
 
+def downwards() -> Iterator[Shape]:
+    """Heights that count down, as a word of their header says."""
+    for label, word in {
+        "sign": "Z (positive down)", "word": "Height downwards", "datum": "Depth below datum", "de": "Höhe abwärts",
+    }.items():  # fmt: skip
+        truth = site(hash_of(label))
+        columns = list(columns_of(truth).values())
+        text = lines_of([*columns[:3], decimals(-truth.height)], ",", [*USUAL[:3], word])
+        yield made(f"sent down {label}", text, truth, 2, meant={"--heights-of": "depth"})
+
+
 def every_sent() -> List[Shape]:
-    return [*countries(), *exponents(), *whole_lines(), *beside(), *around()]
+    return [*countries(), *exponents(), *whole_lines(), *beside(), *around(), *downwards()]

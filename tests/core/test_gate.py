@@ -203,6 +203,14 @@ def test_heights_that_no_site_has_are_put_aside():
         assert words in str(done.messages[0])
 
 
+def test_many_heights_that_no_ground_has_are_put_aside_too():
+    columns = to_and_fro()
+    which = np.arange(5, len(columns[2]), 8)
+    columns[2][which] *= 1000.0  # the decimal point was lost
+    done = pass_gate(survey(*columns))
+    assert np.flatnonzero(done.points.status == Status.REJECTED).tolist() == which.tolist()
+
+
 def test_the_user_has_the_last_word():
     points = spoiled("1000 ft", [400])
     hand = points.reasons.copy()
