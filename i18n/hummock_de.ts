@@ -5836,6 +5836,11 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>its coordinates are in another CRS; its code in place of this one</source>
+      <translation>seine Koordinaten sind in einem anderen KBS; dessen Kennung statt dieser</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
       <source>its coordinates are in {crs}, as it says</source>
       <translation>ihre Koordinaten sind in {crs}, wie sie sagt</translation>
     </message>
@@ -8689,6 +8694,16 @@
       <translation>{file}: Der Code {code} ist auch das Wort für {meaning}. Ändern Sie eines davon.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/not_obeyed.py" />
+      <source>{file}: column {column} calls the point of line {line} deleted or not to be used, “{word}”; it is used like the others. Give a decision on it, or take its line out of the file.</source>
+      <translation>{file}: Spalte {column} nennt den Punkt der Zeile {line} gelöscht oder nicht zu verwenden, „{word}“; er wird wie die anderen verwendet. Entscheiden Sie über ihn, oder nehmen Sie seine Zeile aus der Datei.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/not_obeyed.py" />
+      <source>{file}: column {column} calls {count} points deleted or not to be used, the first “{word}” in line {line}; they are used like the others. Give decisions on them, or take their lines out of the file.</source>
+      <translation>{file}: Spalte {column} nennt {count} Punkte gelöscht oder nicht zu verwenden, den ersten „{word}“ in Zeile {line}; sie werden wie die anderen verwendet. Entscheiden Sie über sie, oder nehmen Sie ihre Zeilen aus der Datei.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: columns {first} and {second} are longitude and latitude in degrees, but plan coordinates are needed here; transform them to a projected CRS first.</source>
       <translation>{file}: Die Spalten {first} und {second} sind Länge und Breite in Grad, hier braucht es aber ebene Koordinaten; transformieren Sie sie zuerst in ein projiziertes KBS.</translation>
@@ -9433,6 +9448,11 @@
       <location filename="../plugin/core/alignment/line_file.py" />
       <source>{file}: {what} has no list of coordinates as GeoJSON asks for. Save the layer again.</source>
       <translation>{file}: {what} hat keine Koordinatenliste, wie GeoJSON sie verlangt. Speichern Sie den Layer erneut.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/not_obeyed.py" />
+      <source>{file}: “{words}” may mean that a constant was taken off the heights or added to them; they are read as they stand. To change them give --shift-heights {line}:{metres} or --shift-heights {line}:-{metres}.</source>
+      <translation>{file}: „{words}“ kann heißen, dass von den Höhen eine Konstante abgezogen oder zu ihnen addiert wurde; sie werden gelesen, wie sie dastehen. Um sie zu ändern: --shift-heights {line}:{metres} oder --shift-heights {line}:-{metres}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/find_gaps.py" />

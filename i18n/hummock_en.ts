@@ -5836,6 +5836,11 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>its coordinates are in another CRS; its code in place of this one</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
       <source>its coordinates are in {crs}, as it says</source>
       <translation type="unfinished" />
     </message>
@@ -8689,6 +8694,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/not_obeyed.py" />
+      <source>{file}: column {column} calls the point of line {line} deleted or not to be used, “{word}”; it is used like the others. Give a decision on it, or take its line out of the file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/not_obeyed.py" />
+      <source>{file}: column {column} calls {count} points deleted or not to be used, the first “{word}” in line {line}; they are used like the others. Give decisions on them, or take their lines out of the file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: columns {first} and {second} are longitude and latitude in degrees, but plan coordinates are needed here; transform them to a projected CRS first.</source>
       <translation type="unfinished" />
@@ -9432,6 +9447,11 @@
     <message>
       <location filename="../plugin/core/alignment/line_file.py" />
       <source>{file}: {what} has no list of coordinates as GeoJSON asks for. Save the layer again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/not_obeyed.py" />
+      <source>{file}: “{words}” may mean that a constant was taken off the heights or added to them; they are read as they stand. To change them give --shift-heights {line}:{metres} or --shift-heights {line}:-{metres}.</source>
       <translation type="unfinished" />
     </message>
     <message>

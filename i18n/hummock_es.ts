@@ -5836,6 +5836,11 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>its coordinates are in another CRS; its code in place of this one</source>
+      <translation>sus coordenadas están en otro SRC; su código en lugar de este</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
       <source>its coordinates are in {crs}, as it says</source>
       <translation>sus coordenadas están en {crs}, como dice</translation>
     </message>
@@ -8689,6 +8694,16 @@
       <translation>{file}: el código {code} es también la palabra para {meaning}. Cambie uno de los dos.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/not_obeyed.py" />
+      <source>{file}: column {column} calls the point of line {line} deleted or not to be used, “{word}”; it is used like the others. Give a decision on it, or take its line out of the file.</source>
+      <translation>{file}: la columna {column} llama al punto de la línea {line} eliminado o no utilizable, «{word}»; se usa como los demás. Dé una decisión sobre él, o quite su línea del archivo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/not_obeyed.py" />
+      <source>{file}: column {column} calls {count} points deleted or not to be used, the first “{word}” in line {line}; they are used like the others. Give decisions on them, or take their lines out of the file.</source>
+      <translation>{file}: la columna {column} llama a {count} puntos eliminados o no utilizables, el primero «{word}» en la línea {line}; se usan como los demás. Dé decisiones sobre ellos, o quite sus líneas del archivo.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: columns {first} and {second} are longitude and latitude in degrees, but plan coordinates are needed here; transform them to a projected CRS first.</source>
       <translation>{file}: las columnas {first} y {second} son longitud y latitud en grados, pero aquí se necesitan coordenadas planas; transfórmelas antes a un SRC proyectado.</translation>
@@ -9433,6 +9448,11 @@
       <location filename="../plugin/core/alignment/line_file.py" />
       <source>{file}: {what} has no list of coordinates as GeoJSON asks for. Save the layer again.</source>
       <translation>{file}: {what} no tiene una lista de coordenadas como la que exige GeoJSON. Guarde la capa de nuevo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/not_obeyed.py" />
+      <source>{file}: “{words}” may mean that a constant was taken off the heights or added to them; they are read as they stand. To change them give --shift-heights {line}:{metres} or --shift-heights {line}:-{metres}.</source>
+      <translation>{file}: «{words}» puede querer decir que se restó una constante de las cotas o se les sumó; se leen tal como están. Para cambiarlas dé --shift-heights {line}:{metres} o --shift-heights {line}:-{metres}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/find_gaps.py" />

@@ -5836,6 +5836,11 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/crs_said.py" />
+      <source>its coordinates are in another CRS; its code in place of this one</source>
+      <translation>ses coordonnées sont dans un autre SCR ; son code à la place de celui-ci</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_said.py" />
       <source>its coordinates are in {crs}, as it says</source>
       <translation>ses coordonnées sont en {crs}, comme il le dit</translation>
     </message>
@@ -8689,6 +8694,16 @@
       <translation>{file} : le code {code} est aussi le mot pour {meaning}. Changez l'un d'eux.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/not_obeyed.py" />
+      <source>{file}: column {column} calls the point of line {line} deleted or not to be used, “{word}”; it is used like the others. Give a decision on it, or take its line out of the file.</source>
+      <translation>{file} : la colonne {column} dit le point de la ligne {line} supprimé ou à ne pas utiliser, « {word} » ; il est utilisé comme les autres. Donnez une décision pour lui, ou retirez sa ligne du fichier.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/not_obeyed.py" />
+      <source>{file}: column {column} calls {count} points deleted or not to be used, the first “{word}” in line {line}; they are used like the others. Give decisions on them, or take their lines out of the file.</source>
+      <translation>{file} : la colonne {column} dit {count} points supprimés ou à ne pas utiliser, le premier « {word} » à la ligne {line} ; ils sont utilisés comme les autres. Donnez des décisions pour eux, ou retirez leurs lignes du fichier.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: columns {first} and {second} are longitude and latitude in degrees, but plan coordinates are needed here; transform them to a projected CRS first.</source>
       <translation>{file} : les colonnes {first} et {second} sont la longitude et la latitude en degrés, mais des coordonnées planes sont nécessaires ici ; transformez-les d'abord dans un SCR projeté.</translation>
@@ -9433,6 +9448,11 @@
       <location filename="../plugin/core/alignment/line_file.py" />
       <source>{file}: {what} has no list of coordinates as GeoJSON asks for. Save the layer again.</source>
       <translation>{file} : {what} n'a pas la liste de coordonnées que demande GeoJSON. Enregistrez de nouveau la couche.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/not_obeyed.py" />
+      <source>{file}: “{words}” may mean that a constant was taken off the heights or added to them; they are read as they stand. To change them give --shift-heights {line}:{metres} or --shift-heights {line}:-{metres}.</source>
+      <translation>{file} : « {words} » peut vouloir dire qu'une constante a été retranchée des altitudes ou ajoutée ; elles sont lues telles quelles. Pour les changer, donnez --shift-heights {line}:{metres} ou --shift-heights {line}:-{metres}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/find_gaps.py" />

@@ -183,6 +183,17 @@ def test_a_block_of_swapped_lines_is_told_from_a_second_street():
     assert "swapped in 60 lines" in str(done.messages[0])
 
 
+@pytest.mark.parametrize("order", [(2, 1, 0), (0, 2, 1), (1, 2, 0), (2, 0, 1)])
+def test_a_block_of_lines_with_the_height_exchanged_is_put_aside(order):
+    clean, block = to_and_fro(), np.arange(100, 160)
+    columns = [column.copy() for column in clean]
+    for column, other in zip(columns, order):
+        column[block] = clean[other][block]
+    done = pass_gate(survey(*columns))
+    assert np.flatnonzero(done.points.status == Status.REJECTED).tolist() == block.tolist()
+    assert "height swapped with a coordinate in 60 lines" in str(done.messages[0])
+
+
 def test_heights_that_no_site_has_are_put_aside():
     for value, words in ((-9999.0, "height 10 km beyond"), (0.0, "A height of zero in line 502")):
         columns = to_and_fro()
@@ -190,6 +201,14 @@ def test_heights_that_no_site_has_are_put_aside():
         done = pass_gate(survey(*columns))
         assert np.flatnonzero(done.points.status == Status.REJECTED).tolist() == [500]
         assert words in str(done.messages[0])
+
+
+def test_many_heights_that_no_ground_has_are_put_aside_too():
+    columns = to_and_fro()
+    which = np.arange(5, len(columns[2]), 8)
+    columns[2][which] *= 1000.0  # the decimal point was lost
+    done = pass_gate(survey(*columns))
+    assert np.flatnonzero(done.points.status == Status.REJECTED).tolist() == which.tolist()
 
 
 def test_the_user_has_the_last_word():

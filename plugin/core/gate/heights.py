@@ -17,6 +17,8 @@ _TIMES, _BEYOND = 3.0, 300.0
 _ZERO_TIMES, _ZERO_BEYOND = 1.0, 30.0
 #: Where more heights are strange, also as a share, they are the site's own.
 _MOST, _MOST_SHARE = 5, 0.01
+#: No ground lies so high or low, metres; fewer than half of the heights beyond that are none.
+_NO_GROUND = 12_000.0
 
 
 def strange_heights(height: np.ndarray, index: np.ndarray) -> List[Verdict]:
@@ -24,6 +26,11 @@ def strange_heights(height: np.ndarray, index: np.ndarray) -> List[Verdict]:
     if len(index) < _LEAST:
         return []
     own = height[index]
+    none = np.abs(own) > _NO_GROUND
+    if _MOST < np.count_nonzero(none) < 0.5 * len(index):
+        middle = float(np.median(own[~none]))
+        found = Verdict(index[none], Reason.STRAY, said.HEIGHT, np.abs(own[none] - middle))
+        return [found, *strange_heights(height, index[~none])]
     low, high = (float(value) for value in np.percentile(own, [2.5, 97.5]))
     beyond = np.maximum(low - own, own - high)
     off = beyond > _TIMES * (high - low) + _BEYOND

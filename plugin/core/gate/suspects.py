@@ -78,27 +78,33 @@ def verdicts_of(points: PointSet, places: Places, site: Site) -> List[Verdict]:
 
 
 def _blocks(places: Places, site: Site) -> List[Verdict]:
-    """Parts of many points that lie far off and, with coordinates swapped, among those of the largest part."""
+    """Parts of many points that lie far off and, with two or all of their coordinates exchanged, among those of the
+    largest part. A height is exchanged only where what stands in its place is no height of the site.
+    """
     size = np.bincount(site.part)
-    largest = int(np.argmax(size))
-    verdicts: List[Verdict] = []
-    some = np.flatnonzero(site.main & (size < size[largest]))
+    largest = site.part == int(np.argmax(size))
+    some = np.flatnonzero(site.main & (size < size.max()))
     if not len(some):
-        return verdicts
-    own = site.xy[site.part == largest]
+        return []
+    others = _Others(places, site, ~largest)
     near = max(_AMONG, _AMONG_STEPS * site.usual)
-    low, high = own.min(axis=0) - near, own.max(axis=0) + near
+    low, high = site.xy[largest].min(axis=0) - near, site.xy[largest].max(axis=0) + near
+
+    def fits(xy: np.ndarray, height: np.ndarray) -> np.ndarray:
+        inside = np.all((xy > low) & (xy < high), axis=1) & np.isfinite(height)
+        return inside & (others.away(xy) < near) if inside.all() else inside
+
+    verdicts: List[Verdict] = []
     for part in some[:_PARTS].tolist():
         at = np.flatnonzero(site.part == part)
         which = site.index[at]
-        swapped = places.plan(places.second[which], places.first[which])
-        off = bool(np.all((site.xy[at] < low) | (site.xy[at] > high), axis=1).all())
-        if off and np.all((swapped > low) & (swapped < high)):
-            tree = cKDTree(own, compact_nodes=False, balanced_tree=False)
-            if np.all(tree.query(swapped)[0] < near):
-                cause = causes.SWAPPED_DEGREES if places.degrees else causes.SWAPPED
-                away = np.asarray(tree.query(site.xy[at])[0])
-                verdicts.append(Verdict(which, Reason.SWAPPED, said.LIKELY, away, cause))
+        off = (site.xy[at] < low) | (site.xy[at] > high)
+        told = causes.cause_of(places, which, fits) if off.any(axis=1).all() else None
+        if told is None or told[1] is not Reason.SWAPPED:
+            continue
+        odd = not others.likely(places.height[which]).any()
+        if off.all() if told[0] is not causes.SWAPPED_HEIGHT else odd:
+            verdicts.append(Verdict(which, Reason.SWAPPED, said.LIKELY, others.away(site.xy[at]), told[0]))
     return verdicts
 
 

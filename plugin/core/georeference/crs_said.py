@@ -40,6 +40,9 @@ WHICH_BEHIND = Text(
     ),
 )
 IN_ITS_OWN = Text("crs_said.own", QT_TRANSLATE_NOOP("core", "its coordinates are in {crs}, as it says"))
+IN_ANOTHER = Text(
+    "crs_said.another", QT_TRANSLATE_NOOP("core", "its coordinates are in another CRS; its code in place of this one")
+)
 AS_CHOSEN = Text("crs_said.chosen", QT_TRANSLATE_NOOP("core", "its coordinates are in {crs}, whatever it says"))
 
 _ZONE = re.compile(
@@ -109,6 +112,8 @@ def ask_which_crs(read: PointFile, options: IntakeOptions) -> Optional[QuestionE
         for code in [_code(other)]
         if code is not None
     ]
+    if not answers:
+        answers.append(Answer("--source-crs", chosen, message(IN_ANOTHER), fill_in=True))
     answers.append(Answer("--source-crs", chosen, message(AS_CHOSEN, crs=crs_name(crs))))
     where = {"words": said.words, "crs": crs_name(crs)}
     text = message(WHICH_BEHIND, line=line, **where) if line else message(WHICH_CRS, **where)

@@ -34,6 +34,7 @@ from .intake_heights import check_kinds, kind_of_heights, with_heights
 from .intake_options import IntakeOptions
 from .intake_place import placed, transformed
 from .level_shift import shift_levels
+from .not_obeyed import told_beside
 from .position import Kind, Landmark, landmark_of, place_said, site_of
 from .record import Georeference, Step, crs_name
 from .upright import check_upright
@@ -172,7 +173,8 @@ def _take_file(path: PathLike, options: IntakeOptions, progress: Progress) -> _O
     question = ask_which_crs(read, options) if options.ask else None
     if question is not None:
         raise question
-    return _take_one(read, read.log, options)
+    one = _take_one(read, read.log, options)
+    return one if options.level_shifts else one._replace(notes=(*one.notes, *told_beside(read)))
 
 
 def where_it_lies(path: PathLike, options: IntakeOptions) -> Message:

@@ -84,7 +84,7 @@ def settle_angles(case: Case, pair: Optional[Pair]) -> SettledAngles:
     if not able:
         return SettledAngles(AngleForm.DEGREES)
     near = [form for form in able if _lands(case, form, columns)[0]]
-    if len(near) == 1 and case.landing.known:
+    if len(near) == 1 and case.landing.known and not _may_be_packed(near[0], columns):
         return SettledAngles(near[0])
     text = message(PACKED_OR_NOT, **where)
     return SettledAngles(AngleForm.DEGREES, (_question(text, near or able, columns),))
@@ -108,6 +108,14 @@ def _packed_unsaid(case: Case, columns: Dict[str, Column], where: Dict[str, int]
     if case.landing.known and lands[AngleForm.DEGREES][0] and not lands[AngleForm.DMS][1]:
         return None
     return SettledAngles(AngleForm.DEGREES, (_question(message(PACKED_OR_NOT, **where), forms, columns),))
+
+
+def _may_be_packed(form: AngleForm, columns: Dict[str, Column]) -> bool:
+    """Whether whole numbers of eleven digits may be degrees, minutes and seconds without a mark as well."""
+    if form is not AngleForm.BILLIONTHS:
+        return False
+    packed = (unpacked(unpacked(column.good, form), AngleForm.DMS) for column in columns.values())
+    return all(np.isfinite(values).mean() >= 0.95 for values in packed)
 
 
 def _walks(case: Case, form: AngleForm, columns: Dict[str, Column]) -> bool:

@@ -17,6 +17,8 @@ from .words import read_word
 _FEWEST_LINES = 3
 _LONGEST = 2000
 _SPACE, _TAB, _LF = 32, 9, 10
+#: Before the sign of an exponent, as in 2.43E+02.
+_OF_EXPONENT = "eEdD"
 
 
 class Cuts(NamedTuple):
@@ -61,13 +63,15 @@ def find_cuts(sample: Sample, wanted: bool) -> Optional[Cuts]:
 
 def _glued(grid: np.ndarray, lines: Sequence[str]) -> List[int]:
     """Places where in every line of numbers a decimal with as many digits behind the mark ends, and a letter or sign
-    follows without a blank.
+    follows without a blank, but that of an exponent.
     """
     data = np.array([sum(map(is_number, line.split())) >= 2 for line in lines])
     rows = grid[data]
     if len(rows) < _FEWEST_LINES:
         return []
-    digit, letter = np.char.isdigit(rows), np.char.isalpha(rows) | (rows == "-") | (rows == "+")
+    sign = (rows == "-") | (rows == "+")
+    digit, letter = np.char.isdigit(rows), np.char.isalpha(rows) | sign
+    letter[:, :-1] &= ~(np.isin(rows[:, :-1], list(_OF_EXPONENT)) & sign[:, 1:])
     mark = ((rows == ".") | (rows == ",")).all(axis=0)
     ends = digit[:, :-1].all(axis=0) & (letter | (rows == " "))[:, 1:].all(axis=0) & (letter[:, 1:].mean(axis=0) > 0.5)
     return [

@@ -182,7 +182,7 @@ def text_of_bytes(file: str, raw: bytes, encoding: Optional[str] = None) -> Text
         encoding, assumed = _find_encoding(raw)
         if assumed:
             notes = (message(ENCODING_ASSUMED, file=file, encoding=_SPOKEN[encoding]),)
-    text = _as_utf8(raw, encoding, file)
+    text = _as_utf8(raw, encoding, file).rstrip(b"\0")  # as a logger leaves that lost its power
     if not text[:_BLOCK].strip(b"\r\n\t ") and not text.strip(b"\r\n\t "):
         raise SurveyError(EMPTY, file=file)
     if _is_binary(text):

@@ -47,14 +47,14 @@ CERTAIN: Dict[str, str] = {
         eastingcoord eastingx xeast xeasting ecoord xcoordeast estx xest rechtswerty
         oost oosting leste coordenadaleste estecoord wschod vychod ostra osterled ostlig itakoordinaatti ita kelet
         istok dogu saga ανατολη austur vzhod ida austrumi rytai схід изток исток 东坐标 東座標 동좌표 timur dong oos
-        מזרח شرق восток""",
+        מזרח شرق شرقيات الشرقيات восток""",
     "northing": """northing north northings northcoord
         nord coordnord
         hoch hochwert nordwert hw
         norte coordenadanorte coordnorte
         northingcoord northingy ynorth ynorthing ncoord nordy ynord hochwertx
         noord noording polnoc sever norr nordlig pohjoinen pohjoiskoordinaatti eszak sjever kuzey yukari
-        βορρασ norður pohi ziemeli siaure північ 北坐标 北座標 북좌표 utara bac צפון شمال
+        βορρασ norður pohi ziemeli siaure північ 北坐标 北座標 북좌표 utara bac צפון شمال شماليات الشماليات
         север""",
     "height": """height elevation elev ele z heightmsl orthometricheight orthoheight elevationmsl msl reducedlevel rl
         altitude alt altitudengf hauteur altitudeorthometrique hauteurorthometrique cote
@@ -69,7 +69,8 @@ CERTAIN: Dict[str, str] = {
         vyska nadmorskavyska hojd hojde hoyde kote markhojd terrengkote korkeus maanpinta magassag altitudine
         visina nadmorskavisina kot yukseklik υψομετρο υψοσ up coordup
         haeð korgus augstums aukstis висина височина висота 高程
-        標高 표고 elevasi caodo גובה ارتفاع высота отметка""",
+        標高 표고 elevasi caodo גובה ارتفاع الارتفاع منسوب المنسوب высота отметка
+        bedlevel bedelevation spotlevel redlevel terrainlevel absheight hort zort hortho cotetn zeminkotu""",
     "ellipsoidal_height": """ellipsoidalheight ellipsoidheight ellipheight ellheight hell ellh hellipsoidal heightell
         ellipsoidalelevation
         hauteurellipsoidale hauteurellipsoide altitudeellipsoidale hellipsoidale

@@ -37,7 +37,9 @@ _GEODETIC = frozenset({"wgs84", "etrs89", "grs80", "wgs"})
 _ANTENNA = frozenset(each("apc arp antenna antenne antena anten phase phasecentre phasecenter receiver"))
 _GROUND = frozenset(each("ground terrain gelande gelaende sol terreno suelo maaiveld boden bodenpunkt spot teren"))
 
-_OF_WATER = frozenset(each("water bottom bed eau wasser agua dna vody z"))
+_OF_WATER = frozenset(each("water bottom bed eau wasser agua dna vody z below under unter sous bajo datum chart"))
+#: Beside the word of a height: it counts down.
+_DOWN = frozenset(each("down downward downwards abwarts abajo"))
 _DEPTH = frozenset(
     each("""depth depths waterdepth profondeur profondeurs tiefe tiefen wassertiefe profundidad profundidade profondita
     diepte dybde djup syvyys glebokosc hloubka hlbka dubina melyseg derinlik adancime globina глубина βαθοσ""")
@@ -127,8 +129,8 @@ def _read(word: str) -> Word:
     if inside and tokens:
         told = _meaning([*tokens, *inside], said)
         other = _meaning(inside, said)
-        if told.role or (other.role and _meaning(tokens, said).role in ("", other.role)):
-            return told if told.role else other
+        if told.role or told.of or (other.role and _meaning(tokens, said).role in ("", other.role)):
+            return told if told.role or told.of else other
     if said.nothing and len(tokens) > 1:
         tokens, said = _unit_at_end(tokens)
     if not tokens:
@@ -162,6 +164,10 @@ def _meaning(tokens: List[str], said: Said) -> Word:
         rest = _meaning([token for token in tokens if token not in ellipsoid], said)
         if rest.role in ("height", "ellipsoidal_height") or rest.doubtful == "h":
             return _word("ellipsoidal_height", "", said, rest.of)
+    if _DOWN & set(tokens):
+        rest = _meaning([token for token in tokens if token not in _DOWN and token != "positive"], said)
+        if rest.role == "height" or rest.doubtful in ("h", "depth"):
+            return _word("", "depth", said, "depth")
     role, doubtful = _look_up(tokens)
     if not role and not doubtful:
         other = [token for token in tokens if token not in _QUALIFIERS and not re.fullmatch(r"[0-9]+[a-z]?", token)]
