@@ -12,7 +12,9 @@ PLUGIN = ROOT / "plugin"
 CORE = PLUGIN / "core"
 
 #: Stages in the order of the work; modules directly in core/ that everyone may import come first.
-CONTRACTS = {"messages", "said_in_units", "progress", "units", "files", "site_columns", "inverses", "papers", "confidence"}
+CONTRACTS = {
+    "messages", "said_in_units", "progress", "units", "files", "site_columns", "inverses", "papers", "confidence",
+}  # fmt: skip
 STAGES = [
     {"points"},
     {"gate"},
