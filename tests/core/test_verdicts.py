@@ -6,6 +6,7 @@ to the bars themselves.
 
 from __future__ import annotations
 
+from dataclasses import fields
 from typing import Tuple
 
 import numpy as np
@@ -18,8 +19,9 @@ from plugin.core.quality.excursions import Edges
 from plugin.core.quality.long_excursions import find_long
 from plugin.core.quality.meeting_points import Met, find_met
 from plugin.core.quality.noise import Roughness
-from plugin.core.quality.stretch_evidence import count_meetings
+from plugin.core.quality.stretch_evidence import Parts, count_meetings
 from plugin.core.quality.stretches import Scale
+from plugin.core.quality.verdicts import _explained
 from plugin.core.quality.walk import make_walk
 from tests.core.simulated import simulate
 from tests.core.survey_simulator import simulate as simulated_walk
@@ -225,3 +227,15 @@ def test_what_the_ground_beside_settles_is_flagged(seed: int, kind: str, size: i
     events, count = np.unique(survey.event[large], return_counts=True)
     found = [np.mean(status[large & (survey.event == one)] != Status.USED) for one in events[count == size]]
     assert min(found) > 0.8
+
+
+@pytest.mark.parametrize(("level", "told"), [(0.08, False), (0.3, True), (0.5, True), (0.9, False)])
+def test_a_line_explains_only_what_departs_by_about_its_own_step(level: float, told: bool) -> None:
+    """A step of 0.5 m is no reason for a lift of 0.08 m beside it, nor for one of 0.9 m."""
+    one = {each.name: np.zeros(1) for each in fields(Parts)}
+    parts = Parts(**{**one, "start": np.array([10]), "end": np.array([16]), "level": np.array([-level])})
+    scale = Scale(0.01, 0.006, 3.0, Roughness(np.array([1.0, 2.0]), np.array([0.005, 0.005])))
+    explained = np.zeros(30)
+    explained[8:18] = 0.5
+    assert _explained(parts, explained, scale, 0.5).tolist() == [told]
+    assert _explained(parts, explained, scale).tolist() == [level < 0.8]

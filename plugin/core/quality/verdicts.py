@@ -6,7 +6,8 @@ What decides is told here, in this order:
 - Meetings. Where other visits cross the stretch at its own height it is ground, however low or high it lies beside its
   surroundings; where they say that it is off by what it seems to be, and the ground beside does not deny it, it is
   rejected. The like nearby, which other visits have, speaks for ground: the top of a wall is off all who step over it.
-- A line of the ground that several passes share (:mod:`..features`) explains what departs beside it.
+- A line of the ground that several passes share (:mod:`..features`) explains what departs beside it. What is far less
+  than its own step may be flagged all the same.
 - Steps. A stretch of few points that steps off the ground and back, within one step of the walk at either end, by the
   same amount, where no other pass has such steps, is rejected: ground that passes on both sides do not share does not
   do so. A longer one may be a boulder or a bed, unless it is longer than the passes lie apart and even all along.
@@ -53,7 +54,7 @@ _LONGER = 1.4  # times the distance of the passes
 _DENIES = 2.0  # of the meetings that say off, for each that says ground
 _OTHERS = 2.0  # meetings that say off for each stretch alike, and one more, where the like is there
 _EXPLAINED = 0.5  # of the points of a stretch
-_MORE = 1.5  # times what a line explains, at most
+_MORE, _LESS = 1.5, 0.5  # times what a line explains, at most; at least, lest it be flagged
 _NOISY = 2.5  # standard deviations of a height that lie between a tenth and nine tenths of what does not vary
 _SHAPED = 0.75  # of the level: what differs by more within a stretch is a heap or a hollow
 _MANY = 2  # other visits that have the like: it is ground
@@ -211,6 +212,8 @@ def _judged(
     )
     common = (parts.shared > 0) & ((seen_twice > _COMMON) | (parts.shared >= _MANY)) & (parts.off <= parts.ground)
     common &= (parts.shared > 1) | (parts.beside < _SURE)
+    # A line keeps all that is less than its own step from being rejected, what is about as large from being flagged.
+    told = _explained(parts, explained, scale, _LESS)
     told &= (parts.beside < _AGAINST) | (parts.ground > 0)
     told &= parts.off <= parts.ground  # what other visits see off is not what a line explains
     # A lift is the same all along it; what rises and falls within is a heap or a hollow.
@@ -223,12 +226,15 @@ def _judged(
     return rejected, flagged
 
 
-def _explained(parts: Parts, explained: np.ndarray, scale: Scale) -> np.ndarray:
-    """Mask (p,) of the stretches more than half of which, or both ends, lines of the ground explain."""
-    result, n = np.zeros(len(parts), bool), len(explained)
+def _explained(parts: Parts, explained: np.ndarray, scale: Scale, least: float = 0.0) -> np.ndarray:
+    """Mask (p,) of the stretches more than half of which, or both ends, lines of the ground explain.
+
+    ``least``: how many times what a line explains they are off by, at least.
+    """
+    result, n, size, slack = np.zeros(len(parts), bool), len(explained), np.abs(parts.level), 3 * scale.total
     for k, (a, b) in enumerate(zip(parts.start.tolist(), parts.end.tolist())):
         by = explained[max(a - 2, 0) : min(b + 2, n)]
-        fits = (by > 0) & (by * _MORE + 3 * scale.total >= abs(parts.level[k]))
+        fits = (by > 0) & (_MORE * by + slack >= size[k]) & (least * (by - slack) <= size[k])
         inner = fits[a - max(a - 2, 0) : len(fits) - (min(b + 2, n) - b)]
         result[k] = np.count_nonzero(inner) > _EXPLAINED * (b - a) or (
             b - a >= _ENDS and fits[:4].any() and fits[-4:].any()
