@@ -10,6 +10,7 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from scipy.stats import norm
 
 from plugin.core.messages import SurveyError
 from plugin.core.quality import plan as p
@@ -197,7 +198,7 @@ def test_cross_passes_for_repeatability():
     east = sorted(float(line.xy[0, 0] - OFFSET[0]) for line in of(plan, LineUse.CROSS))
     assert east == pytest.approx([10, 30, 50, 70, 90])
     percent = next(each.values["percent"] for each in plan.messages if each.text is p.REPEATS)
-    assert percent == pytest.approx(100 * 1.96 / math.sqrt(190))
+    assert percent == pytest.approx(100 * norm.ppf(0.975) / math.sqrt(190))
     many = plan_walk([RECTANGLE], WalkOptions(spacing=1))
     assert many.count_of(LineUse.CROSS) == math.ceil(85 / 39)
     assert plan_walk([RECTANGLE, HOLE], WalkOptions(spacing=8, cross_passes=1)).crossings == 2  # at x = 50: 8 and 32
