@@ -136,7 +136,8 @@ def test_the_basin_holds_what_its_shape_says(demo):
 
 def test_files_and_report(demo):
     files = {path.name: path for path in demo.files}
-    assert {kind_of_file(name) for name in files} - set(FILES) <= {"checksums.sha256", "report.html", "job.json"}
+    others = {"checksums.sha256", "report.html", "job.json", "lines_found.geojson"}
+    assert {kind_of_file(name) for name in files} - set(FILES) <= others
     table = rows(files["volumes_since.csv"])
     assert [row["region"] for row in table[::3]] == ["1 lane", "2 ditch and basin", "3 mound", "all"]
     fill = next(row for row in table if row["region"] == "all" and row["quantity"] == "fill")
