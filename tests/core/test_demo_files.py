@@ -117,6 +117,13 @@ def same_lines(found, lines):
         assert found["heights"] is None
 
 
+@of("lines_found.geojson")
+def check_found_lines(found, result):
+    """The demo has codes; its points show no other lines, and the file says so."""
+    assert len(result.ground_lines.lines) == 0
+    assert (found["count"], found["bounds"], found["crs"]) == (0, None, EPSG)
+
+
 # Points
 
 

@@ -129,7 +129,7 @@ def read_features(path: str) -> Dict[str, Any]:
     xyz = shapely.get_coordinates(made, include_z=True)
     return {
         "crs": system, "count": len(made), "geometries": geometries, "vertices": len(xyz),
-        "bounds": [xyz[:, :2].min(axis=0).tolist(), xyz[:, :2].max(axis=0).tolist()],
+        "bounds": [xyz[:, :2].min(axis=0).tolist(), xyz[:, :2].max(axis=0).tolist()] if len(xyz) else None,
         "heights": None if np.isnan(xyz[:, 2]).all() else [float(xyz[:, 2].min()), float(xyz[:, 2].max())],
         "values": values, "invalid": [explain_validity(one) for one in made if not one.is_valid],
     }  # fmt: skip
