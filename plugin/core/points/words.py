@@ -165,7 +165,7 @@ def _meaning(tokens: List[str], said: Said) -> Word:
         if rest.role in ("height", "ellipsoidal_height") or rest.doubtful == "h":
             return _word("ellipsoidal_height", "", said, rest.of)
     if _DOWN & set(tokens):
-        rest = _meaning([token for token in tokens if token not in _DOWN and token != "positive"], said)
+        rest = _meaning([word for word in tokens if word not in (*_DOWN, "positive")], said)
         if rest.role == "height" or rest.doubtful in ("h", "depth"):
             return _word("", "depth", said, "depth")
     role, doubtful = _look_up(tokens)
