@@ -15,7 +15,8 @@ from plugin.core.features.find import find_features
 from plugin.core.features.found import FoundKind
 from plugin.core.features.gaps import _gaps, _goes_on
 from plugin.core.features.island_shape import Heights, fit_outline
-from plugin.core.features.islands import _courses, _cross
+from plugin.core.features.islands import _courses
+from plugin.core.features.plane import segments_cross
 from tests.core.simulated_lines import ORIGIN, middle_of, score
 from tests.core.simulated_places import PLACES
 
@@ -89,7 +90,7 @@ def test_a_ring_is_open_where_no_pass_shows_its_end():
 def test_segments_cross_or_do_not():
     a, b = np.array([[0, 0], [0, 0.0]]), np.array([[2, 2], [2, 2.0]])
     c, d = np.array([[0, 2], [3, 0.0]]), np.array([[2, 0], [3, 9.0]])
-    assert _cross(a, b, c, d).tolist() == [True, False]
+    assert segments_cross(a, b, c, d).tolist() == [True, False]
 
 
 def test_islands_of_a_car_park_are_rings_in_their_places():

@@ -355,8 +355,7 @@ def _messages(found: Study) -> Tuple[Message, ...]:
     names: Dict[str, str] = {"existing_name": found.existing_name, "design_name": found.design_name}
     options, against_surface = found.options, found.comparison.design_tin is not None
     if found.two_surveys or (options.offset is not None and against_surface):
-        both = found.comparison
-        said += said_of_surveys(both.names, both.volume(), found.settling, options.offset, options.offset_sigma)
+        said += said_of_surveys(found.comparison, found.settling, options.offset, options.offset_sigma)
     if max(volume.existing_only, volume.design_only) > 0.05 and found.comparison.design_tin is not None:
         said.append(message(NOT_ALL_COMPARED, existing=volume.existing_only, design=volume.design_only, **names))
     said += said_of_wide(_surveyed(found), volume.common_area)

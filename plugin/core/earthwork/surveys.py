@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from typing import List, Optional, Tuple
+from typing import List, Optional
 
 from ..confidence import NORMAL_95
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
+from .comparison import Comparison
 from .places import SAME
 from .small_depths import Settling
 from .unchanged import LARGEST_OFFSET
@@ -64,13 +65,13 @@ _USUAL_SCALE = (0.7, 1.5)  # of noise that differs from what is stated, from whi
 
 
 def said_of_surveys(
-    names: Tuple[str, str], found: Volume, settling: Optional[Settling], offset: Optional[float], offset_sigma: float
+    compared: Comparison, settling: Optional[Settling], offset: Optional[float], offset_sigma: float
 ) -> List[Message]:
-    """``names`` of both; ``found``: their volume as measured; ``settling``: what unchanged ground says; ``offset`` (m):
-    the one given, with ``offset_sigma``.
+    """``compared``: both, as measured; ``settling``: what unchanged ground says; ``offset`` (m): the one given, with
+    ``offset_sigma``.
     """
-    said_names = {"existing_name": names[0], "design_name": names[1]}
-    if settling is None and found.cut + found.fill <= SAME * found.common_area:
+    said_names = {"existing_name": compared.names[0], "design_name": compared.names[1]}
+    if settling is None and _alike(compared.volume()):
         return [message(ALIKE, **said_names)]
     if offset is not None:
         said = [message(OFFSET_GIVEN, offset=offset, **said_names)]
@@ -82,3 +83,7 @@ def said_of_surveys(
     if settling is not None and not _USUAL_SCALE[0] <= settling.size <= _USUAL_SCALE[1]:
         said.append(message(NOISE_DIFFERS, scale=settling.size))
     return said
+
+
+def _alike(found: Volume) -> bool:
+    return found.cut + found.fill <= SAME * found.common_area

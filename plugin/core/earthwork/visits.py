@@ -96,12 +96,11 @@ class Revisited:
 
     def change(self) -> GroundChange:
         """Offset, and how much ground differs by more than noise."""
-        names = (self.before.name, self.after.name)
         if self._measured is None:
             return GroundChange(self.offset, np.nan, 0.0, 0.0, 0.0, 0.0, ())
         found = self._settling is not None and self.given is None
         half = NORMAL_95 * self._settling.offset_sigma if found and self._settling is not None else np.nan
-        said = said_of_surveys(names, self._measured, self._settling, self.given, OFFSET_SIGMA)
+        said = said_of_surveys(self._comparison, self._settling, self.given, OFFSET_SIGMA)
         return GroundChange(self.offset, half, self._measured.common_area, *self._changed(), tuple(said))
 
     def _changed(self) -> Tuple[float, float, float]:

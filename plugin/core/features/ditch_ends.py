@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import List, Tuple
+from typing import List, Optional, Tuple
 
 import numpy as np
 
-from .courses import Course
+from .courses import Course, listed
 from .ditch_passes import Crossings, crossings_at, heights_about, joined, moved, shown
 from .ditch_section import Section, fit_section
 from .nodes import Nodes
 from .passes import Passes
+from .plane import segments_cross
 from .readings import Blocks, Stretches, crossings
 
 #: A ditch goes on by its last so many passes, straight by so many, to one of so many next ones within so many usual
@@ -31,32 +32,34 @@ def drawn_on(
     given, edges = at, np.maximum(section.shape[0] + section.shape[1:], passes.spacing)
     at = moved(at, section.own[:, 4])
     for _ in (0, 1):  # each end in its turn
-        going = True
-        while going:
-            going = False
-            few = at.take(np.arange(max(len(at.s) - FEW, 0), len(at.s)))
-            for new in _next(passes, blocks, nodes, few):
-                if _over(few, new, others):
-                    break
-                trial = joined(few, new)
-                heights = heights_about(passes, noise, trial, edges)
-                if not shown(heights, edges)[0][-1]:
-                    continue
-                own = fit_section(heights, edges)
-                if (
-                    own.own[-1, 3] >= SHOWN * section.depth
-                    and own.off[-1] <= WORST
-                    and not (at.point == new.point).any()
-                ):
-                    at = joined(at, moved(new, own.own[-1:, 4]))
-                    going = True
-                    break
+        new = _one_more(passes, noise, blocks, nodes, others, at, edges, section.depth)
+        while new is not None:
+            at = joined(at, new)
+            new = _one_more(passes, noise, blocks, nodes, others, at, edges, section.depth)
         at = at.take(np.arange(len(at.s))[::-1])
         at = replace(at, left=-at.left)
     if len(at.s) == len(given.s):
         return given, section
     heights = heights_about(passes, noise, at, edges)
     return at, fit_section(heights, edges)
+
+
+def _one_more(
+    passes: Passes, noise: np.ndarray, blocks: Blocks, nodes: Nodes, others: np.ndarray, at: Crossings,
+    edges: np.ndarray, depth: float,
+) -> Optional[Crossings]:  # fmt: skip
+    """The next pass beyond the last of ``at`` that shows the ditch as those before it do; None where it ends."""
+    few = at.take(np.arange(max(len(at.s) - FEW, 0), len(at.s)))
+    for new in _next(passes, blocks, nodes, few):
+        if _over(few, new, others):
+            return None
+        heights = heights_about(passes, noise, joined(few, new), edges)
+        if not shown(heights, edges)[0][-1] or (at.point == new.point).any():
+            continue
+        own = fit_section(heights, edges)
+        if own.own[-1, 3] >= SHOWN * depth and own.off[-1] <= WORST:
+            return moved(new, own.own[-1:, 4])
+    return None
 
 
 def _next(passes: Passes, blocks: Blocks, nodes: Nodes, at: Crossings) -> List[Crossings]:
@@ -69,10 +72,8 @@ def _next(passes: Passes, blocks: Blocks, nodes: Nodes, at: Crossings) -> List[C
     zero = np.zeros(1, np.int64)
     where = Stretches(a, a + AHEAD * float(np.median(link)) * way, zero, np.zeros((1, 2), np.int64), zero, zero, zero)
     _, gate, share = crossings(passes, blocks, nodes, where)
-    gate, share = (
-        gate[passes.leg[gate] != passes.leg[at.point[-1]]],
-        share[passes.leg[gate] != passes.leg[at.point[-1]]],
-    )
+    other = passes.leg[gate] != passes.leg[at.point[-1]]
+    gate, share = gate[other], share[other]
     order = np.argsort(share, kind="stable")[:LOOKED_AT]
     result = []
     for k in order.tolist():
@@ -81,19 +82,15 @@ def _next(passes: Passes, blocks: Blocks, nodes: Nodes, at: Crossings) -> List[C
     return result
 
 
-def bottoms_but(nodes: Nodes, courses: List[Course], bottom: np.ndarray, but: int) -> np.ndarray:
-    """Stretches (m, 4) of the courses marked in ``bottom`` (lines,), ``but`` one: x, y of both ends."""
-    xy = [
-        np.column_stack([nodes.x[c.nodes], nodes.y[c.nodes]]) for k, c in enumerate(courses) if bottom[k] and k != but
-    ]
-    return np.vstack([np.empty((0, 4)), *(np.hstack([one[:-1], one[1:]]) for one in xy)])
+def bottoms_of(nodes: Nodes, courses: List[Course], bottom: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """Stretches (m, 4) of the courses marked in ``bottom`` (lines,), x and y of both ends, and whose each is (m,)."""
+    every = listed(courses)
+    one = np.flatnonzero((every.of[1:] == every.of[:-1]) & bottom[every.of[1:]])
+    a, b = every.k[one], every.k[one + 1]
+    return np.column_stack([nodes.x[a], nodes.y[a], nodes.x[b], nodes.y[b]]), every.of[one]
 
 
 def _over(at: Crossings, new: Crossings, others: np.ndarray) -> bool:
     """Whether the way from the last of ``at`` to ``new`` crosses one of the stretches ``others`` (m, 4)."""
-    x, y = at.x[-1], at.y[-1]
-    dx, dy = new.x[0] - x, new.y[0] - y
-    ax, ay, bx, by = others.T
-    apart = (dx * (ay - y) - dy * (ax - x)) * (dx * (by - y) - dy * (bx - x)) < 0
-    apart &= ((bx - ax) * (y - ay) - (by - ay) * (x - ax)) * ((bx - ax) * (y + dy - ay) - (by - ay) * (x + dx - ax)) < 0
-    return bool(apart.any())
+    last, then = np.array([[at.x[-1], at.y[-1]]]), np.column_stack([new.x, new.y])
+    return bool(segments_cross(last, then, others[:, :2], others[:, 2:]).any())

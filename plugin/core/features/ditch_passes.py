@@ -91,11 +91,18 @@ def moved(at: Crossings, left: np.ndarray) -> Crossings:
     return replace(at, x=at.x + way * at.ex, y=at.y + way * at.ey, s=at.s + way)
 
 
-def heights_about(passes: Passes, noise: np.ndarray, at: Crossings, edges: np.ndarray) -> Heights:
-    j = at.point[:, None] + np.arange(-REACH, REACH + 2)
-    inside = (j >= passes.first[at.point][:, None]) & (j < passes.last[at.point][:, None])
+def points_about(passes: Passes, at: Crossings, before: int, behind: int) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """The points from ``before`` places before that of each crossing to ``behind`` places behind it, (p, before +
+    behind + 1): their places in the walk, metres left of the line, and which are of the crossing's own pass."""
+    j = at.point[:, None] + np.arange(-before, behind + 1)
+    own = (j >= passes.first[at.point][:, None]) & (j < passes.last[at.point][:, None])
     j = np.clip(j, 0, len(passes) - 1)
-    v = (passes.s[j] - at.s[:, None]) * at.left[:, None]
+    return j, (passes.s[j] - at.s[:, None]) * at.left[:, None], own
+
+
+def heights_about(passes: Passes, noise: np.ndarray, at: Crossings, edges: np.ndarray) -> Heights:
+    """Heights about a bottom whose ``edges`` lie so far (m) to its left and right."""
+    j, v, inside = points_about(passes, at, REACH, REACH + 1)
     inside &= (v <= edges[0] + BEYOND) & (v >= -edges[1] - BEYOND)
     return Heights(v, passes.z[j] - passes.z[at.point][:, None], np.where(inside, noise[j] ** -2.0, 0.0))
 

@@ -11,7 +11,7 @@ from scipy.spatial import cKDTree
 from ..progress import Progress, silent
 from .candidates import CONCAVE, CONVEX, STEP
 from .courses import Course, listed
-from .ditch_ends import SHOWN, WORST, bottoms_but, drawn_on
+from .ditch_ends import SHOWN, WORST, bottoms_of, drawn_on
 from .ditch_passes import Crossings, crossings_of, heights_about, met_along, moved, shown
 from .ditch_section import NARROWEST, Section, fit_section
 from .groups import group_median
@@ -54,7 +54,7 @@ def fit_ditches(
         return nodes, courses, bridging, evidence, strong
     asked = asked[np.argsort(-evidence[asked], kind="stable")]
     met = met_along(passes, nodes, [courses[i] for i in asked.tolist() if along[i]])
-    convex, blocks = _in_order(passes, nodes), blocks_of(passes)
+    convex, blocks, (bottoms, whose) = _in_order(passes, nodes), blocks_of(passes), bottoms_of(nodes, courses, bottom)
     gone, number = np.zeros(many, bool), len(nodes)
     parts, new, told = [nodes], [], []
     for done, i in enumerate(asked.tolist()):
@@ -65,11 +65,9 @@ def fit_ditches(
         found = None if gone[i] else _ditch(passes, noise, at, convex, strong_bend)
         if found is None:
             continue
-        at, section = (
-            found
-            if along[i] or courses[i].closed
-            else drawn_on(passes, noise, blocks, nodes, bottoms_but(nodes, courses, bottom, i), *found)
-        )
+        if not along[i] and not courses[i].closed:
+            found = drawn_on(passes, noise, blocks, nodes, bottoms[whose != i], *found)
+        at, section = found
         gone |= _within(at, section, nodes, courses) & ~along
         gone[i] = not along[i]
         for line in _lines(passes, at, section, not along[i]):

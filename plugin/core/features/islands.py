@@ -21,6 +21,7 @@ from .courses import Course
 from .island_shape import Outline, fit_outline
 from .nodes import Nodes, join_nodes, no_gates
 from .passes import Passes
+from .plane import segments_cross
 from .readings import Blocks, Stretches, crossings, gates_near
 
 #: Ways over an island are so long (m); so many candidates between, each so much lower (share), are none of it.
@@ -145,7 +146,7 @@ def _neighbours(passes: Passes, blocks: Blocks, found: Candidates, nodes: Nodes,
         (ways.leg[i] != ways.leg[j]) & alike(found, ways.up[i], ways.up[j]) & alike(found, ways.down[i], ways.down[j])
     )
     i, j = i[good], j[good]
-    cross = _cross(a[i], b[i], a[j], b[j])
+    cross = segments_cross(a[i], b[i], a[j], b[j])
     beside = ~cross & _beside(a, b, i, j)
     some = np.flatnonzero(cross | beside)
     some = some[_few_together(len(ways), i[some], j[some])]
@@ -155,18 +156,6 @@ def _neighbours(passes: Passes, blocks: Blocks, found: Candidates, nodes: Nodes,
     keep = np.ones(len(i), bool)
     keep[apart] = False
     return np.column_stack([i[keep], j[keep]])
-
-
-def _cross(a: np.ndarray, b: np.ndarray, c: np.ndarray, d: np.ndarray) -> np.ndarray:
-    """Mask of the segments from a to b (n, 2) that cross those from c to d."""
-
-    def side(p: np.ndarray, q: np.ndarray, r: np.ndarray) -> np.ndarray:
-        u, v = q - p, r - p
-        result: np.ndarray = u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]
-        return result
-
-    result: np.ndarray = (side(a, b, c) * side(a, b, d) < 0) & (side(c, d, a) * side(c, d, b) < 0)
-    return result
 
 
 def _beside(a: np.ndarray, b: np.ndarray, i: np.ndarray, j: np.ndarray) -> np.ndarray:

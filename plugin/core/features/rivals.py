@@ -13,7 +13,7 @@ import numpy as np
 
 from .candidates import STEP
 from .courses import Course
-from .ditch_passes import Crossings, met_along
+from .ditch_passes import Crossings, met_along, points_about
 from .groups import group_mean
 from .nodes import Nodes
 from .passes import Passes
@@ -76,10 +76,7 @@ def _elsewhere(passes: Passes, at: Crossings, size: float, margin: float) -> boo
 
 def _heights(passes: Passes, at: Crossings) -> Tuple[np.ndarray, np.ndarray, np.ndarray, float]:
     """Metres left of the line, heights and number of the pass of the points about it; metres between points across."""
-    j = at.point[:, None] + np.arange(-REACH + 1, REACH + 1)
-    inside = (j >= passes.first[at.point][:, None]) & (j < passes.last[at.point][:, None])
-    j = np.clip(j, 0, len(passes) - 1)
-    v = (passes.s[j] - at.s[:, None]) * at.left[:, None]
+    j, v, inside = points_about(passes, at, REACH - 1, REACH)
     of = np.broadcast_to(np.arange(len(j))[:, None], j.shape)
     return v[inside], passes.z[j][inside], of[inside], passes.spacing * float(np.median(np.abs(at.left)))
 

@@ -180,7 +180,7 @@ def _judged(
     unit = float(np.hypot(_WANDERS * scale.noise, scale.rough.at(np.array([spacing]))[0]))
     confirmed = (parts.off >= 2) & (parts.ground == 0)
     large = np.abs(parts.level) >= np.where(confirmed, _CONFIRMED, COUNTS) * unit
-    told = _explained(parts, explained, scale)
+    kept, told = _explained(parts, explained, scale)
     sharp = parts.sharp & ((parts.steep >= 1) | (np.abs(parts.level) > _HUGE * scale.total))
     # A long stretch that does not step at either end may run along a kerb, which all meetings see.
     agreed = (parts.ground == 0) & (parts.beside > _AGAINST)
@@ -196,7 +196,7 @@ def _judged(
     share = np.where(parts.sharp & parts.searched, _EVEN_ENOUGH, _EVEN)
     even = parts.varies <= share * np.abs(parts.level) + 2 * scale.total
     stepped |= (parts.steep == 2) & (parts.beside >= _SURE) & even & (size * spacing > _LONGER * scale.passes)
-    rejected = large & ~denied & (seen | (stepped & ~told & (parts.shared == 0) & (parts.beside > _TELLS)))
+    rejected = large & ~denied & (seen | (stepped & ~kept & (parts.shared == 0) & (parts.beside > _TELLS)))
     # One meeting against all else is not enough to let it be.
     doubted = (sharp | (parts.off >= parts.ground)) & (parts.ground - parts.off <= 1) & (parts.beside > _AGAINST)
     doubted |= sharp & (parts.off >= parts.ground) & (np.abs(parts.level) > _HUGE * scale.total)
@@ -213,7 +213,6 @@ def _judged(
     common = (parts.shared > 0) & ((seen_twice > _COMMON) | (parts.shared >= _MANY)) & (parts.off <= parts.ground)
     common &= (parts.shared > 1) | (parts.beside < _SURE)
     # A line keeps all that is less than its own step from being rejected, what is about as large from being flagged.
-    told = _explained(parts, explained, scale, _LESS)
     told &= (parts.beside < _AGAINST) | (parts.ground > 0)
     told &= parts.off <= parts.ground  # what other visits see off is not what a line explains
     # A lift is the same all along it; what rises and falls within is a heap or a hollow.
@@ -226,17 +225,21 @@ def _judged(
     return rejected, flagged
 
 
-def _explained(parts: Parts, explained: np.ndarray, scale: Scale, least: float = 0.0) -> np.ndarray:
-    """Mask (p,) of the stretches more than half of which, or both ends, lines of the ground explain.
-
-    ``least``: how many times what a line explains they are off by, at least.
-    """
-    result, n, size, slack = np.zeros(len(parts), bool), len(explained), np.abs(parts.level), 3 * scale.total
+def _explained(parts: Parts, explained: np.ndarray, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
+    """Masks (p,) of the stretches more than half of which, or both ends, lines of the ground explain: by a step that
+    is not smaller than they are off, and by one of about that size."""
+    n, size, slack = len(explained), np.abs(parts.level), 3 * scale.total
+    large, alike = np.zeros(len(parts), bool), np.zeros(len(parts), bool)
     for k, (a, b) in enumerate(zip(parts.start.tolist(), parts.end.tolist())):
-        by = explained[max(a - 2, 0) : min(b + 2, n)]
-        fits = (by > 0) & (_MORE * by + slack >= size[k]) & (least * (by - slack) <= size[k])
-        inner = fits[a - max(a - 2, 0) : len(fits) - (min(b + 2, n) - b)]
-        result[k] = np.count_nonzero(inner) > _EXPLAINED * (b - a) or (
-            b - a >= _ENDS and fits[:4].any() and fits[-4:].any()
-        )
-    return result
+        first = max(a - 2, 0)
+        by = explained[first : min(b + 2, n)]
+        fits = (by > 0) & (_MORE * by + slack >= size[k])
+        large[k] = _holds(fits, a - first, b - a)
+        alike[k] = large[k] and _holds(fits & (_LESS * (by - slack) <= size[k]), a - first, b - a)
+    return large, alike
+
+
+def _holds(fits: np.ndarray, first: int, size: int) -> bool:
+    """Whether more than half of ``size`` points from ``first`` on are marked, or some at both ends."""
+    inner = np.count_nonzero(fits[first : first + size])
+    return bool(inner > _EXPLAINED * size or (size >= _ENDS and fits[:4].any() and fits[-4:].any()))
