@@ -24,11 +24,11 @@ LEVEL_SIGMA = 1.1
 #: A place of a run stands out at least so far; many in a row tell.
 LEAST_RUN_T = 1.6
 #: So many places make a run; so many others may lie between two of them, and such a share of all must be of it.
-LEAST_RUN, MOST_MISSED, LEAST_SHARE = 4, 2, 0.6
+LEAST_RUN, MOST_MISSED, LEAST_SHARE = 4, 3, 0.45
 #: A slope that goes on beyond the neighbouring pass so much (share) is no edge of a ditch.
 GOES_ON = 0.6
-#: Points by which a run is drawn on beyond its last place.
-_FURTHER = 24
+#: Points by which a run is drawn on beyond its last place; a bottom is where so many before the last few of them lead.
+_FURTHER, _BEFORE, _LAST = 60, 12, 4
 #: Doubt (m) that a walker stays on the line.
 ON_LINE = 0.1
 
@@ -90,15 +90,17 @@ def _to_the_ends(passes: Passes, runs: Runs) -> Runs:
         bend = runs.kind[row] != STEP
         same = passes.ex[i] * passes.ex[j] + passes.ey[i] * passes.ey[j] > 0
         turn = np.where(bend | same, way, -way)
-        inner = row - way * (LEAST_RUN - 1)
-        along = (passes.z[runs.point[inner]] - passes.z[i]) / np.maximum(np.abs(runs.point[inner] - i), 1)
         ok = np.ones(many, bool)
+        span = np.abs(i - runs.point[row - way * (LEAST_RUN - 1)])
+        before = np.minimum(span, _BEFORE)
         last, missed = np.zeros(many, np.int64), np.zeros(many, np.int64)
         for k in range(1, _FURTHER + 1):
             a, b = i + way * k, j + turn * k
             ok &= (a >= passes.first[i]) & (a < passes.last[i]) & (b >= passes.first[j]) & (b < passes.last[j])
             a, b = np.where(ok, a, i), np.where(ok, b, j)
-            alike = np.abs(passes.z[a] - passes.z[i] + along * k) <= 0.35 * usual
+            base = np.where(ok, i + way * max(k - _LAST, 0), i)
+            fall = (passes.z[base] - passes.z[base - way * before]) / before
+            alike = np.abs(passes.z[a] - passes.z[base] - fall * np.abs(a - base)) <= 0.35 * usual
             step = np.abs(_level(passes, b) - _level(passes, a) - usual) <= 0.5 * usual
             step &= np.hypot(passes.x[a] - passes.x[b], passes.y[a] - passes.y[b]) <= NEAR
             like = np.where(bend, alike, step)
@@ -130,6 +132,19 @@ def _slope(
     return rise, away
 
 
+def _further_along(passes: Passes, beside: Beside) -> np.ndarray:
+    """Height (h, 2) by which the walk at ``beside.at`` rises as far along it as the points beside lie further on.
+
+    Without it a steep walk whose neighbours all lie a little behind would look like a crest.
+    """
+    at, near = beside.at[:, None], np.maximum(beside.near, 0)
+    before, after = np.maximum(at - 2, passes.first[at]), np.minimum(at + 2, passes.last[at] - 1)
+    rise = (passes.z[after] - passes.z[before]) / np.maximum(passes.s[after] - passes.s[before], 0.05)
+    along = (passes.x[near] - passes.x[at]) * passes.ex[at] + (passes.y[near] - passes.y[at]) * passes.ey[at]
+    result: np.ndarray = np.where(beside.near >= 0, rise * along, 0.0)
+    return result
+
+
 def _level(passes: Passes, at: np.ndarray) -> np.ndarray:
     """Height at points (k,): the mean of the point and the two before and after on its leg."""
     total = passes.z[at].copy()
@@ -149,7 +164,8 @@ def _steps_beside(
     near, away = beside.near[:, side], beside.away[:, side]
     pair = (near >= 0) & (away <= NEAR) & (beside.parallel[:, side] > PARALLEL)
     safe = np.maximum(near, 0)
-    rise = np.where(pair, _level(passes, safe) - _level(passes, beside.at), 0.0)
+    further = _further_along(passes, beside)[:, side]
+    rise = np.where(pair, _level(passes, safe) - further - _level(passes, beside.at), 0.0)
     # Slope away from the step on this pass's other side, and of the walk itself.
     outer, far = _slope(passes, beside.at, beside, 1 - side, np.arange(len(near)))
     outer = np.where((far > 0.5), np.abs(outer), np.nan)
@@ -165,7 +181,7 @@ def _depths(passes: Passes, noise: np.ndarray, beside: Beside, least_step: float
     both = (beside.near >= 0).all(axis=1)
     level = _level(passes, beside.at)
     safe = np.maximum(beside.near, 0)
-    height = passes.z[safe]
+    height = passes.z[safe] - _further_along(passes, beside)
     away = np.maximum(np.where(both[:, None], beside.away, 1.0), 0.05)
     share = away[:, 0] / away.sum(axis=1)
     depth = np.where(both, (1 - share) * height[:, 0] + share * height[:, 1] - level, 0.0)
