@@ -31,6 +31,7 @@ from .readings import blocks_of, read_courses
 from .rings import close_rounds
 from .rivals import doubtful
 from .segments import Segments, cut_into_segments
+from .street_mouths import open_mouths
 from .verdict import regular, shadows
 
 #: Courses that have so few decades less than it takes are looked at more closely.
@@ -130,6 +131,7 @@ def find_features(
         return nothing_found(len(points), usual)
     nodes, courses, bridging, evidence = read_courses(passes, blocks, noise, jumps, nodes, courses, evidence)
     courses, evidence = cut_gaps(nodes, crowd, courses, bridging, evidence)
+    courses, evidence = open_mouths(nodes, crowd, courses, bridging, evidence)
     kept = (evidence >= options.proposed) & _shared(nodes, courses, bridging, options.least_passes)
     courses, evidence = _kept(courses, evidence, kept)
     if not courses:

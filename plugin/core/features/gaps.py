@@ -33,7 +33,7 @@ def cut_gaps(
 
     ``crowd``: (m,) of the first m nodes, as of :func:`.evidence.crowds`; ``bridging``: (n,) bool, nodes that only read.
     """
-    gaps = _gaps(nodes, courses, bridging)
+    gaps = gaps_of(nodes, courses, bridging)
     pieces: List[Course] = []
     kept: List[Course] = []
     told: List[float] = []
@@ -57,7 +57,7 @@ def cut_gaps(
     return kept + pieces, np.append(told, more)
 
 
-def _gaps(nodes: Nodes, courses: List[Course], bridging: np.ndarray) -> dict:
+def gaps_of(nodes: Nodes, courses: List[Course], bridging: np.ndarray) -> dict:
     """For each course with gaps the number of the node before each among those that do not only read, and the place in
     the course of the first one after it, and how many passes show nothing in the gap."""
     every = listed(courses)
