@@ -6,7 +6,7 @@ of another street come up to the gap from the higher ground, one on each side.
 
 from __future__ import annotations
 
-from typing import List, NamedTuple, Optional, Tuple
+from typing import Dict, Iterable, List, NamedTuple, Optional, Tuple
 
 import numpy as np
 from scipy.spatial import cKDTree
@@ -18,11 +18,16 @@ from .gaps import gaps_of
 from .groups import group_median
 from .nodes import Nodes
 
-#: Width (m) of a gap in a kerb that may be a mouth; the kerbs of a mouth are so far apart (m), begin no farther from the
-#: gap's ends than so (m), and stand in it, give or take so much (m).
+#: Width (m) of a gap in a kerb that may be a mouth; the kerbs of a mouth are so far apart (m), begin no farther than so
+#: (m) from the gap's ends, and stand in it, give or take so much (m).
 NARROWEST, WIDEST, LEAST_APART, FARTHEST, BESIDE = 4.0, 40.0, 2.5, 16.0, 1.5
 #: They leave at such an angle (cosine between it and the kerb), and are so much alike in height (ratio).
 MOST_COSINE, ALIKE = 0.77, 2.0
+#: A kerb goes on beyond a mouth in the same direction (cosine).
+IN_LINE = 0.94
+
+
+_Key = Tuple[int, int]
 
 
 class _Ends(NamedTuple):
@@ -34,37 +39,65 @@ class _Ends(NamedTuple):
     course: np.ndarray
 
 
+class _Gap(NamedTuple):
+    """A gap after the node at place ``last`` of course ``before``, and before that at place ``first`` of ``after``."""
+
+    before: int
+    last: int
+    after: int
+    first: int
+
+
 def open_mouths(
     nodes: Nodes, crowd: np.ndarray, courses: List[Course], bridging: np.ndarray, evidence: np.ndarray
 ) -> Tuple[List[Course], np.ndarray]:
     """The courses with kerbs that turn into mouths, and their evidence (lines,); arguments as of :func:`.cut_gaps`."""
-    size = _sizes(nodes, courses)
     step = np.array([nodes.kind[c.nodes[0]] == STEP and not c.closed and len(c.nodes) > 2 for c in courses], bool)
-    if np.count_nonzero(step) < 3 - 1:
+    if np.count_nonzero(step) < 3:
         return courses, evidence
+    size = _sizes(nodes, courses)
     starts, ends = (_ends(nodes, courses, step, size, last) for last in (False, True))
-    pieces: dict = {}
-    joins: List[Tuple[Tuple[int, int], Tuple[int, int]]] = []
-    taken: set = set()
-    for number, gaps in sorted(gaps_of(nodes, courses, bridging).items()):
-        if not step[number]:
+    turns: List[Tuple[_Gap, int, int]] = []
+    begun: set = set()
+    ended: set = set()
+    for gap in _inner_gaps(nodes, courses, step, bridging) + _facing(courses, starts, ends):
+        found = _mouth(nodes, courses, gap, size, starts, ends)
+        own_ends = {gap.before} if gap.before != gap.after else set()
+        own_starts = {gap.after} if gap.before != gap.after else set()
+        if found is None or begun & {found[0], *own_starts} or ended & {found[1], *own_ends}:
             continue
-        own, cuts = courses[number].nodes, []
-        told = own[~bridging[own]]
-        for before, after, nothing in gaps:
-            last = int(np.flatnonzero(own == told[before])[0])
-            found = _mouth(nodes, own, last, after, size[number], starts, ends, number) if nothing else None
-            if found is None or taken & {("start", found[0]), ("end", found[1])}:
-                continue
-            taken |= {("start", found[0]), ("end", found[1])}
-            joins += [((number, len(cuts)), (found[0], 0)), ((found[1], -1), (number, len(cuts) + 1))]
-            cuts.append((last + 1, after))
-        if cuts:
-            bounds = [0, *[place for cut in cuts for place in cut], len(own)]
-            pieces[number] = [own[a:b] for a, b in zip(bounds[::2], bounds[1::2])]
-    if not joins:
+        turns.append((gap, *found))
+        begun |= {found[0], *own_starts}
+        ended |= {found[1], *own_ends}
+    if not turns:
         return courses, evidence
-    return _joined(nodes, crowd, courses, bridging, evidence, pieces, joins)
+    return _joined(nodes, crowd, courses, bridging, evidence, turns)
+
+
+def _inner_gaps(nodes: Nodes, courses: List[Course], step: np.ndarray, bridging: np.ndarray) -> List[_Gap]:
+    """Gaps within one course in which a pass shows nothing."""
+    result = []
+    for number, gaps in sorted(gaps_of(nodes, courses, bridging).items()):
+        told = np.flatnonzero(~bridging[courses[number].nodes])
+        result += [_Gap(number, int(told[a]), number, b) for a, b, nothing in gaps if step[number] and nothing]
+    return result
+
+
+def _facing(courses: List[Course], starts: _Ends, ends: _Ends) -> List[_Gap]:
+    """Gaps between the end of one course and the beginning of another that goes on in the same direction."""
+    result = []
+    for i, j in _pairs(ends, starts):
+        chord = starts.at[j] - ends.at[i]
+        chord = chord / max(float(np.hypot(*chord)), 1e-9)
+        if ends.course[i] != starts.course[j] and min(-ends.way[i] @ chord, starts.way[j] @ chord) >= IN_LINE:
+            one, other = int(ends.course[i]), int(starts.course[j])
+            result.append(_Gap(one, len(courses[one].nodes) - 1, other, 0))
+    return result
+
+
+def _pairs(ends: _Ends, starts: _Ends) -> List[Tuple[int, int]]:
+    near = cKDTree(ends.at).query_ball_tree(cKDTree(starts.at), WIDEST)
+    return [(i, j) for i, some in enumerate(near) for j in sorted(some)]
 
 
 def _sizes(nodes: Nodes, courses: List[Course]) -> np.ndarray:
@@ -85,22 +118,23 @@ def _ends(nodes: Nodes, courses: List[Course], step: np.ndarray, size: np.ndarra
 
 
 def _places(nodes: Nodes, k: np.ndarray) -> np.ndarray:
-    return np.column_stack([nodes.x[k], nodes.y[k]])
+    return np.stack([nodes.x[k], nodes.y[k]], axis=-1)
 
 
 def _mouth(
-    nodes: Nodes, own: np.ndarray, last: int, after: int, size: float, starts: _Ends, ends: _Ends, number: int
+    nodes: Nodes, courses: List[Course], gap: _Gap, size: np.ndarray, starts: _Ends, ends: _Ends
 ) -> Optional[Tuple[int, int]]:
-    """The courses that begin and end at the gap of course ``number`` (nodes ``own``) between two places in it."""
-    a, b = _places(nodes, own[[last, after]])
+    """The courses that begin and end at a gap and lead away from it to the higher side, None unless both are there."""
+    a = _places(nodes, courses[gap.before].nodes[gap.last])
+    b = _places(nodes, courses[gap.after].nodes[gap.first])
     long = float(np.hypot(*(b - a)))
     if not NARROWEST <= long <= WIDEST:
         return None
     way = (b - a) / long
-    first, place = _beside(starts, a, way, long, a, size, number)
-    second, other = _beside(ends, a, way, long, b, size, number)
+    own = (gap.before, gap.after)
+    first, place = _beside(starts, a, way, long, a, size, own)
+    second, other = _beside(ends, a, way, long, b, size, own)
     apart = other[None, :] - place[:, None]
-    # The nearest pair of kerbs of one street: two streets that join beside each other have a kerb between.
     apart = np.where((apart >= LEAST_APART) & (first[:, None] != second[None, :]), apart, -np.inf)
     if not np.isfinite(apart).any():
         return None
@@ -109,44 +143,45 @@ def _mouth(
 
 
 def _beside(
-    tips: _Ends, a: np.ndarray, way: np.ndarray, long: float, corner: np.ndarray, size: float, number: int
+    tips: _Ends, a: np.ndarray, way: np.ndarray, long: float, corner: np.ndarray, size: np.ndarray, own: Tuple[int, int]
 ) -> Tuple[np.ndarray, np.ndarray]:
     """Courses whose tips lie on the higher side of the gap and lead away from it, and how far along the gap (m)."""
     along = (tips.at - a) @ way
     left = way[0] * (tips.at - a)[:, 1] - way[1] * (tips.at - a)[:, 0]
     away = way[0] * tips.way[:, 1] - way[1] * tips.way[:, 0] > 0
-    fit = (tips.course != number) & (along > -BESIDE) & (along < long + BESIDE) & (left > -BESIDE) & away
+    fit = ~np.isin(tips.course, own) & (along > -BESIDE) & (along < long + BESIDE) & (left > -BESIDE) & away
     fit &= np.abs(tips.way @ way) <= MOST_COSINE
     fit &= np.hypot(*(tips.at - corner).T) <= FARTHEST
-    fit &= (tips.size <= ALIKE * size) & (size <= ALIKE * tips.size)
+    low, high = size[list(own)].min() / ALIKE, size[list(own)].max() * ALIKE
+    fit &= (tips.size >= low) & (tips.size <= high)
     return tips.course[fit], along[fit]
 
 
 def _joined(
-    nodes: Nodes, crowd: np.ndarray, courses: List[Course], bridging: np.ndarray, evidence: np.ndarray, pieces: dict,
-    joins: List[Tuple[Tuple[int, int], Tuple[int, int]]],
+    nodes: Nodes, crowd: np.ndarray, courses: List[Course], bridging: np.ndarray, evidence: np.ndarray,
+    turns: List[Tuple[_Gap, int, int]],
 ) -> Tuple[List[Course], np.ndarray]:  # fmt: skip
-    """The courses with ``pieces`` in place of those cut, each joined with what it goes on in."""
-    parts = {(i, n): part for i, some in pieces.items() for n, part in enumerate(some)}
-    onward = {}
-    for one, other in joins:
-        ahead = (one[0], len(pieces[one[0]]) - 1 if one[0] in pieces else 0) if one[1] < 0 else one
-        onward[ahead] = other
-    for key in [*onward, *onward.values()]:
-        parts.setdefault(key, courses[key[0]].nodes)
-    begun = set(onward.values())
-    new = []
-    for key in sorted(parts):
-        if key in begun:
-            continue
-        chain, at = [parts[key]], key
-        while at in onward:
-            at = onward[at]
-            chain.append(parts[at])
-        new.append(Course(np.concatenate(chain)))
-    new += _rings(parts, onward, new)
-    gone = {key[0] for key in parts}
-    kept = [i for i in range(len(courses)) if i not in gone]
+    """The courses cut at the gaps and joined with the kerbs that they turn into, and the evidence of all."""
+    bounds: Dict[int, List[int]] = {}
+    for gap, first, second in turns:
+        for number in (gap.before, gap.after, first, second):
+            bounds.setdefault(number, [])
+        if gap.before == gap.after:
+            bounds[gap.before] += [gap.last + 1, gap.first]
+    # Pieces by the place in their course where they begin, and where they end.
+    pieces: Dict[Tuple[int, int], np.ndarray] = {}
+    ending: Dict[Tuple[int, int], Tuple[int, int]] = {}
+    for number, inner in bounds.items():
+        cuts = [0, *sorted(inner), len(courses[number].nodes)]
+        for low, high in zip(cuts[::2], cuts[1::2]):
+            pieces[number, low] = courses[number].nodes[low:high]
+            ending[number, high] = (number, low)
+    onward: Dict[Tuple[int, int], Tuple[int, int]] = {}
+    for gap, first, second in turns:
+        onward[ending[gap.before, gap.last + 1]] = (first, 0)
+        onward[ending[second, len(courses[second].nodes)]] = (gap.after, gap.first)
+    new = [Course(np.concatenate([pieces[key] for key in keys]), ring) for keys, ring in _chains(pieces, onward)]
+    kept = [i for i in range(len(courses)) if i not in bounds]
     alone = [Course(c.nodes[c.nodes < len(crowd)], c.closed) for c in new]
     every = listed(new)
     read = np.where((every.k < len(crowd)) | bridging[every.k], 0.0, nodes.decades[every.k])
@@ -154,17 +189,17 @@ def _joined(
     return [courses[i] for i in kept] + new, np.append(evidence[kept], told)
 
 
-def _rings(parts: dict, onward: dict, done: List[Course]) -> List[Course]:
-    """What is joined all around, as closed courses."""
-    seen = {int(k) for course in done for k in course.nodes}
+def _chains(pieces: Iterable[_Key], onward: Dict[_Key, _Key]) -> List[Tuple[List[_Key], bool]]:
+    """The pieces in chains, each going on in the next, and whether a chain is a ring."""
     result = []
-    for key in sorted(parts):
-        if int(parts[key][0]) in seen:
-            continue
-        chain, at = [], key
-        while not chain or at != key:
-            chain.append(parts[at])
-            at = onward[at]
-        result.append(Course(np.concatenate(chain), True))
-        seen |= {int(k) for part in chain for k in part}
+    left = dict.fromkeys(sorted(pieces))
+    for key in [*sorted(set(left) - set(onward.values())), *sorted(left)]:
+        some: List[_Key] = []
+        at: Optional[_Key] = key
+        while at is not None and at in left:
+            del left[at]
+            some.append(at)
+            at = onward.get(at)
+        if some:
+            result.append((some, at == some[0]))
     return result
