@@ -152,13 +152,8 @@ def tee(seed: int) -> Site:
     random = np.random.default_rng([seed, 71])
     half, side, radius = random.uniform(2.75, 3.5), random.uniform(2.5, 3.0), random.uniform(6, 8)
     height = random.uniform(0.09, 0.14)
-    corner = side + radius
-    outline = np.vstack([
-        [[-60, half], [60, half], [60, -half]], arc((corner, -half - radius), radius, 90, 180),
-        [[side, -60], [-side, -60]], arc((-corner, -half - radius), radius, 0, 90), [[-60, -half], [-60, half]],
-    ])[::-1]  # fmt: skip
     driveways = [(x, half) for x in random.uniform(-25, 25, 2)] + [(-side, random.uniform(-30, -16))]
-    ground = Kerbs(outline, height, driveways, waved(random))
+    ground = Kerbs(_tee_outline(half, side, radius), height, driveways, waved(random))
     between = random.uniform(2.2, 3.2)
     rows = np.arange(-28, 28, between) + random.normal(0, 0.3, len(np.arange(-28, 28, between)))
     up = np.column_stack([np.repeat(rows, 2), np.tile([-half - 4.0, half + 4.0], len(rows))])
@@ -171,6 +166,30 @@ def tee(seed: int) -> Site:
     walks = [wander(random, up), wander(random, over)]
     line = true_line("step", ground.line, ground.height, walks, 2.5 * between)
     return surveyed(random, walks, ground, [line], f"tee {height * 1000:.0f} mm, radius {radius:.1f} m")
+
+
+def small_tee(seed: int, radius: float = 4.0, between: float = 3.0) -> Site:
+    """A street that meets another with narrow corners; neither is walked within the mouth but by the passes across."""
+    random = np.random.default_rng([seed, 171])
+    half, side, height = random.uniform(2.75, 3.5), random.uniform(2.5, 3.0), random.uniform(0.1, 0.14)
+    ground = Kerbs(_tee_outline(half, side, radius), height, [], waved(random))
+    rows = np.arange(-28, 28, between)
+    up = np.column_stack([np.repeat(rows, 2), np.tile([-half - 4.0, half + 4.0], len(rows))])
+    up[2::4], up[3::4] = up[3::4].copy(), up[2::4].copy()
+    rows = np.arange(-half - radius, -32, -between)
+    over = np.column_stack([np.tile([-side - 4.0, side + 4.0], len(rows)), np.repeat(rows, 2)])
+    over[2::4], over[3::4] = over[3::4].copy(), over[2::4].copy()
+    walks = [wander(random, up), wander(random, over)]
+    line = true_line("step", ground.line, ground.height, walks, 2.5 * between)
+    return surveyed(random, walks, ground, [line], f"tee {height * 1000:.0f} mm, corners of {radius:.0f} m")
+
+
+def _tee_outline(half: float, side: float, radius: float) -> np.ndarray:
+    corner = side + radius
+    return np.vstack([
+        [[-60, half], [60, half], [60, -half]], arc((corner, -half - radius), radius, 90, 180),
+        [[side, -60], [-side, -60]], arc((-corner, -half - radius), radius, 0, 90), [[-60, -half], [-60, half]],
+    ])[::-1]  # fmt: skip
 
 
 def lane(seed: int) -> Site:

@@ -19,8 +19,8 @@ from plugin.core.features.ditch_section import Heights, _model, depth_at, fit_se
 from plugin.core.features.find import find_features
 from plugin.core.features.forks import join_forks
 from plugin.core.features.found import FoundKind, FoundLine
-from tests.core.simulated_lines import ORIGIN, ditch, junction, middle_of, score
-from tests.core.simulated_places import PLACES, confluence, lane
+from tests.core.simulated_lines import ORIGIN, ditch, junction, middle_of, real_grid, score
+from tests.core.simulated_places import PLACES, confluence, lane, small_tee
 
 SEEDS = range(4)
 
@@ -297,3 +297,37 @@ def test_a_kerb_that_leaves_another_meets_it():
         every = {tuple(xyz) for line in features.strong for xyz in (*line.foot[1:-1], *line.top[1:-1])}
         joined += any(end in every for end in ends)
     assert joined >= 3
+
+
+def test_kerbs_turn_into_a_mouth_and_do_not_cross_it() -> None:
+    """Passes every 3 m, corners of 4 m: a kerb in line beyond the mouth is no reason to draw one across it."""
+    total = None
+    for seed in range(8):
+        site = small_tee(seed)
+        found = find_features(site.points)
+        one = score(site, found)
+        total = one if total is None else total + one
+        for line in found.strong:
+            place = middle_of(line)[0]
+            # Within 1.5 m of the side street's axis there is no kerb south of the one beyond the carriageway.
+            assert not ((np.abs(place[:, 0]) < 1.5) & (place[:, 1] < 1.5)).any(), seed
+    assert total is not None
+    assert total.found >= 0.94 * total.asked
+    assert total.false <= 0.03 * total.drawn
+
+
+def test_a_bottom_walked_along_goes_on_beyond_the_passes_across() -> None:
+    total = None
+    for seed in range(6):
+        site = ditch(seed, walk="bottom")
+        lines = tuple(replace(line, asked=line.asked & (line.kind != "top")) for line in site.lines)
+        one = score(replace(site, lines=lines), find_features(site.points))
+        total = one if total is None else total + one
+    assert total is not None
+    assert total.found >= 0.98 * total.asked
+
+
+def test_a_walk_up_a_slope_is_no_crest() -> None:
+    """Where passes across are as far apart as the places looked at, all neighbours may lie a little below."""
+    site = real_grid(97022)
+    assert not find_features(site.points).strong

@@ -50,7 +50,7 @@ def test_points_a_metre_apart_make_no_breakline_beside_a_kerb(monkeypatch: pytes
     drawn = sum(line.length for one in found for line in one.strong)
     assert drawn > 0
     assert sum(map(far_off, sites, found)) <= 0.02 * drawn
-    monkeypatch.setattr(find, "doubtful", lambda *given: np.zeros(len(given[3]), bool))
+    monkeypatch.setattr(find, "doubtful", lambda *given: np.zeros(len(given[4]), bool))
     unasked = [find.find_features(site.points) for site in sites]
     assert sum(map(far_off, sites, unasked)) > 0.05 * drawn
     # It is not hidden, but proposed.

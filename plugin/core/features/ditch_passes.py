@@ -11,7 +11,7 @@ from .courses import Course, listed
 from .ditch_section import Heights
 from .nodes import Nodes
 from .passes import Passes
-from .readings import Stretches, blocks_of, crossings
+from .readings import Blocks, Stretches, crossings
 
 #: Ground is taken so far (m) beyond the edges; points of it on each side.
 BEYOND, LEAST_BESIDE = 1.6, 2
@@ -59,7 +59,7 @@ def crossings_at(
     return Crossings(point, s, x, y, ex, ey, (ey * dx - ex * dy) / np.maximum(np.hypot(dx, dy), 1e-9))
 
 
-def met_along(passes: Passes, nodes: Nodes, courses: List[Course]) -> List[Crossings]:
+def met_along(passes: Passes, blocks: Blocks, nodes: Nodes, courses: List[Course]) -> List[Crossings]:
     """Where passes cross each of ``courses``, which are walked along, in the order along it."""
     if not courses:
         return []
@@ -69,7 +69,7 @@ def met_along(passes: Passes, nodes: Nodes, courses: List[Course]) -> List[Cross
     a, b = (np.column_stack([nodes.x[k[:, side]], nodes.y[k[:, side]]]) for side in (0, 1))
     one = np.ones(len(k))
     where = Stretches(a, b, every.of[first], k, first.astype(float), one, one)
-    link, gate, share = crossings(passes, blocks_of(passes), nodes, where)
+    link, gate, share = crossings(passes, blocks, nodes, where)
     met = crossings_at(passes, gate, *(a[link] + share[:, None] * (b - a)[link]).T, *(b - a)[link].T)
     result, start = [], 0
     for number, course in enumerate(courses):

@@ -13,11 +13,11 @@ from .candidates import CONCAVE, CONVEX, STEP
 from .courses import Course, listed
 from .ditch_ends import SHOWN, WORST, bottoms_of, drawn_on
 from .ditch_passes import Crossings, crossings_of, heights_about, met_along, moved, shown
-from .ditch_section import NARROWEST, Section, fit_section
+from .ditch_section import NARROWEST, Heights, Section, fit_section
 from .groups import group_median
 from .nodes import Nodes, join_nodes, no_gates
 from .passes import Passes
-from .readings import blocks_of
+from .readings import Blocks
 
 #: Edges are looked for so far (m) from the bottom.
 FARTHEST = 4.0
@@ -25,6 +25,8 @@ FARTHEST = 4.0
 LEAST_PASSES, LEAST_SHARE, LEAST_DEPTH, LEAST_SIZE = 4, 0.4, 0.15, 0.4
 #: A section is good where the heights are so near to it (in standard deviations) and its sides so well known (m).
 FITS, KNOWN = 1.7, 0.15
+#: Nothing is fitted where the median of the heights so near (m) to the bottom is less than so (m) below that beside.
+MIDDLE, SHALLOW = 0.25, 0.06
 #: What lies so little (m) beyond the edges is the ditch's still; and places along it, metres apart.
 MARGIN, APART = 0.35, 0.5
 #: A pass that ends so little (m) before an edge tells where it is.
@@ -32,7 +34,7 @@ SHORT = 0.3
 
 
 def fit_ditches(
-    passes: Passes, noise: np.ndarray, nodes: Nodes, courses: List[Course], bridging: np.ndarray,
+    passes: Passes, noise: np.ndarray, blocks: Blocks, nodes: Nodes, courses: List[Course], bridging: np.ndarray,
     evidence: np.ndarray, strong: np.ndarray, enough: np.ndarray, strong_bend: float, progress: Progress = silent,
 ) -> Tuple[Nodes, List[Course], np.ndarray, np.ndarray, np.ndarray]:  # fmt: skip
     """Nodes, courses, which nodes only bridge, evidence, and which courses are strong, with the lines of ditches.
@@ -53,8 +55,8 @@ def fit_ditches(
     if not len(asked):
         return nodes, courses, bridging, evidence, strong
     asked = asked[np.argsort(-evidence[asked], kind="stable")]
-    met = met_along(passes, nodes, [courses[i] for i in asked.tolist() if along[i]])
-    convex, blocks, (bottoms, whose) = _in_order(passes, nodes), blocks_of(passes), bottoms_of(nodes, courses, bottom)
+    met = met_along(passes, blocks, nodes, [courses[i] for i in asked.tolist() if along[i]])
+    convex, (bottoms, whose) = _in_order(passes, nodes), bottoms_of(nodes, courses, bottom)
     gone, number = np.zeros(many, bool), len(nodes)
     parts, new, told = [nodes], [], []
     for done, i in enumerate(asked.tolist()):
@@ -105,6 +107,8 @@ def _ditch(
     # Edges nearer than points are apart leave too few points between them to tell.
     edges = np.maximum(_edges(passes, at, convex), passes.spacing)
     heights = heights_about(passes, noise, at, edges)
+    if _level(heights, edges):
+        return None
     good, whole = shown(heights, edges)
     while np.count_nonzero(good & whole) >= LEAST_PASSES:
         at, heights, whole = at.take(good), heights.take(good), whole[good]
@@ -113,6 +117,16 @@ def _ditch(
         if good.all():
             return (at, section) if _is_ditch(section, least_side) else None
     return None
+
+
+def _level(heights: Heights, edges: np.ndarray) -> bool:
+    """Whether all passes together show no hollow, as at a kerb: a fit of them to a section would cost much."""
+    there = heights.weight > 0
+    parts = (np.abs(heights.v) <= MIDDLE, heights.v > edges[0], heights.v < -edges[1])
+    if not all((part & there).any() for part in parts):
+        return False
+    middle, left, right = (float(np.median(heights.z[part & there])) for part in parts)
+    return (left + right) / 2 - middle < SHALLOW
 
 
 def _edges(passes: Passes, at: Crossings, convex: Convex) -> np.ndarray:

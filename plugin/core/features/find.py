@@ -141,11 +141,12 @@ def find_features(
     steady = regular(passes, segments, nodes, courses, bridging, options.strong_bend, evidence >= needed)
     evidence = parallel_evidence(nodes, crowd, courses, evidence, needed, steady)
     enough = evidence >= needed
-    steady &= ~doubtful(passes, noise, nodes, courses, steady & enough)
+    steady &= ~doubtful(passes, noise, blocks, nodes, courses, steady & enough)
     progress(0.64, "features")
     nodes, courses, bridging, evidence, strong = fit_ditches(
         passes,
         noise,
+        blocks,
         nodes,
         courses,
         bridging,

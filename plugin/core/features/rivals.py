@@ -13,25 +13,31 @@ import numpy as np
 
 from .candidates import STEP
 from .courses import Course
-from .ditch_passes import Crossings, met_along, points_about
-from .groups import group_mean
+from .ditch_passes import Crossings, crossings_of, met_along, points_about
 from .nodes import Nodes
 from .passes import Passes
+from .readings import Blocks
 
 #: Points on either side of a line that are looked at, passes that it takes, and how far its rivals are apart and
 #: lie from it, in points of a pass.
 REACH, LEAST_PASSES, APART, OWN, RIVAL, FARTHEST = 5, 4, 0.25, 0.75, 1.5, 4.0
 #: Beside its best rival a step keeps so much (share) of its height.
 KEPT = 0.5
+#: Of a long line so many passes, spread evenly, tell enough.
+ENOUGH = 64
 #: A step is sure where its own place is better than any other by so much (squared standard deviations of a height).
 MARGIN = 12.0
 _LEAST = 1e-6
 
 
-def doubtful(passes: Passes, noise: np.ndarray, nodes: Nodes, courses: List[Course], asked: np.ndarray) -> np.ndarray:
+def doubtful(
+    passes: Passes, noise: np.ndarray, blocks: Blocks, nodes: Nodes, courses: List[Course], asked: np.ndarray
+) -> np.ndarray:
     """Mask (lines,) of the ``asked`` courses (lines,) of steps that the heights could as well put elsewhere."""
     result = np.zeros(len(courses), bool)
-    for number, course, at in _crossed(passes, nodes, courses, asked):
+    for number, course, at in _crossed(passes, blocks, nodes, courses, asked):
+        if len(at.s) > ENOUGH:
+            at = at.take(np.linspace(0, len(at.s) - 1, ENOUGH).astype(np.int64))
         margin = MARGIN * float(np.median(noise[at.point])) ** 2
         size = float(np.median(nodes.size[course.nodes]))
         result[number] = _elsewhere(passes, at, size, margin)
@@ -39,18 +45,20 @@ def doubtful(passes: Passes, noise: np.ndarray, nodes: Nodes, courses: List[Cour
 
 
 def _crossed(
-    passes: Passes, nodes: Nodes, courses: List[Course], asked: np.ndarray
+    passes: Passes, blocks: Blocks, nodes: Nodes, courses: List[Course], asked: np.ndarray
 ) -> List[Tuple[int, Course, Crossings]]:
-    """Number, crossed nodes and all crossing passes of the ``asked`` courses of steps that are crossed for the most
-    part."""
+    """Number, crossed nodes and crossing passes (all, or enough) of the ``asked`` courses of steps that are crossed for
+    the most part."""
     result = []
+    many = []
     for number in np.flatnonzero(asked).tolist():
         k = courses[number].nodes
         k = k[~nodes.along[k] & np.isnan(nodes.height[k])]
         if nodes.kind[courses[number].nodes[0]] == STEP and len(k) >= max(LEAST_PASSES, len(courses[number].nodes) / 2):
-            result.append((number, Course(k, courses[number].closed)))
-    met = met_along(passes, nodes, [course for _, course in result])
-    return [(number, course, at) for (number, course), at in zip(result, met)]
+            (many if len(k) > ENOUGH else result).append((number, Course(k, courses[number].closed)))
+    met = met_along(passes, blocks, nodes, [course for _, course in result])
+    met += [crossings_of(passes, nodes, course) for _, course in many]
+    return [(number, course, at) for (number, course), at in zip(result + many, met)]
 
 
 def _elsewhere(passes: Passes, at: Crossings, size: float, margin: float) -> bool:
@@ -88,15 +96,15 @@ def _columns(v: np.ndarray, places: np.ndarray) -> Tuple[np.ndarray, np.ndarray]
 
 
 def _alone(table: np.ndarray, v: np.ndarray, of: np.ndarray) -> np.ndarray:
-    """The columns of ``table`` (n, p) less the straight line through those of each pass."""
-    many = int(of.max()) + 1
-    off = v - group_mean(v, of, many)[of]
-    spread = np.maximum(np.bincount(of, weights=off * off, minlength=many), 1e-9)
-    result = np.empty(table.shape)
-    for i, column in enumerate(table.T):
-        rest = column - group_mean(column, of, many)[of]
-        slope = np.bincount(of, weights=rest * off, minlength=many) / spread
-        result[:, i] = rest - slope[of] * off
+    """The columns of ``table`` (n, p) less the straight line through those of each pass; ``of`` rises."""
+    start = np.flatnonzero(np.diff(of, prepend=-1))
+    own = np.repeat(np.arange(len(start)), np.diff(start, append=len(of)))
+    count = np.bincount(own)[:, None]
+    off = v[:, None] - (np.add.reduceat(v, start)[:, None] / count)[own]
+    rest = table - (np.add.reduceat(table, start, axis=0) / count)[own]
+    spread = np.maximum(np.add.reduceat(off * off, start), 1e-9)
+    slope = np.add.reduceat(rest * off, start, axis=0) / spread
+    result: np.ndarray = rest - slope[own] * off
     return result
 
 
