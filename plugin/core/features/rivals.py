@@ -49,8 +49,8 @@ def _crossed(
 ) -> List[Tuple[int, Course, Crossings]]:
     """Number, crossed nodes and crossing passes (all, or enough) of the ``asked`` courses of steps that are crossed for
     the most part."""
-    result = []
-    many = []
+    result: List[Tuple[int, Course]] = []
+    many: List[Tuple[int, Course]] = []
     for number in np.flatnonzero(asked).tolist():
         k = courses[number].nodes
         k = k[~nodes.along[k] & np.isnan(nodes.height[k])]
