@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Any, Callable, NamedTuple
+from typing import Any, Callable, NamedTuple, Sequence, Tuple
 
 import numpy as np
 from qgis.core import (
+    Qgis,
     QgsFields,
     QgsFillSymbol,
     QgsGeometry,
@@ -30,6 +31,7 @@ from qgis.PyQt.QtGui import QColor
 from ..core.contours.sheet import Sheet
 from ..core.contours.spots import SpotKind
 from ..core.handover.frames import SheetFrames
+from ..core.handover.plan_symbols import LineSymbol
 from ..core.progress import silent
 from ..core.surface.tin import Tin
 from ..core.units import LengthUnit, heights_to_crs_units, to_crs_units
@@ -37,17 +39,21 @@ from .fixedcolours import INK, fix_profile
 from .geopackage import PackedLayer, empty_layer, write_geopackage
 from .layers import contour_fields, write_contours
 from .parameters import qgis_crs
+from .planlines import PlanLine, dress_lines, line_fields, write_plan_lines
 from .sheetlayers import label_fields, write_labels
 from .sinks import add_feature, fields_of
 from .styles import CONTOURS, LABELS, apply_qml
-from .versions import LINE_Z, POINT, POINT_Z, POLYGON, POLYGON_GEOMETRY, member
+from .versions import LINE_Z, MULTILINE, MULTIPOLYGON, POINT, POINT_Z, POLYGON, POLYGON_GEOMETRY, member
 
 translate = QCoreApplication.translate
 
 #: Names in the GeoPackage, in the order of :class:`PlanLayers`.
-_TABLES = ("contours", "contour_labels", "spot_heights", "sheets")
+_TABLES = ("contours", "contour_labels", "spot_heights", "sheets", "lines", "parcels")
 
 _OVER_POINT = member(QgsPalLayerSettings, "Placement", "OrderedPositionsAroundPoint")
+_ROTATION = member(QgsPalLayerSettings, "Property", "LabelRotation")
+#: Clockwise degrees of a label along its contour, on a map that may be turned, so that it never stands on its head.
+_UPRIGHT = '(450 + "rotation" + @map_rotation) % 180 - 90'
 _Z_INDEX = member(QgsPalLayerSettings, "Property", "ZIndex")
 _MILLIMETRES = member(QgsUnitTypes, "RenderUnit", "RenderMillimeters")
 
@@ -59,10 +65,13 @@ class PlanLayers(NamedTuple):
     labels: QgsVectorLayer
     spots: QgsVectorLayer
     frames: QgsVectorLayer
+    lines: QgsVectorLayer
+    parcels: QgsVectorLayer
 
 
 class PlanContent(NamedTuple):
-    """What is drawn: contours, labels, spot heights, further heights at ``spread`` (vertices), and the frames."""
+    """What is drawn: contours, labels, spot heights, more heights at ``spread`` (vertices), frames, lines with their
+    ``symbols``, and ``parcels`` with their names."""
 
     tin: Tin
     sheet: Sheet
@@ -70,6 +79,9 @@ class PlanContent(NamedTuple):
     frames: SheetFrames
     unit: LengthUnit
     decimals: int
+    lines: Sequence[PlanLine]
+    symbols: Sequence[LineSymbol]
+    parcels: Sequence[Tuple[QgsGeometry, str]]
 
 
 def write_plan_layers(content: PlanContent, path: str, context: QgsProcessingContext) -> PlanLayers:
@@ -105,6 +117,15 @@ def write_plan_layers(content: PlanContent, path: str, context: QgsProcessingCon
             translate("hummock", "Sheets"), POLYGON, _frame_fields(),
             lambda sink: _write_frames(content, sink), dress_frames,
         ),
+        made(
+            translate("hummock", "Lines"), LINE_Z, line_fields(),
+            lambda sink: write_plan_lines(content.lines, content.symbols, sink),
+            lambda layer: dress_lines(layer, content.lines, content.symbols),
+        ),
+        made(
+            translate("hummock", "Parcels"), _parcel_type(content), fields_of((("name", "text"),)),
+            lambda sink: _write_parcels(content, sink), _dress_parcels,
+        ),
     )  # fmt: skip
     packed = [PackedLayer(table, layer) for table, layer in zip(_TABLES, layers)]
     write_geopackage(packed, path, context, silent)
@@ -138,18 +159,29 @@ def _write_spots(content: PlanContent, sink: Any) -> None:
         add_feature(sink, QgsGeometry(QgsPoint(*place)), [kind, text, height, unit.value, int(kind == "ground")])
 
 
+def _parcel_type(content: PlanContent) -> Any:
+    lines = any(outline.type() != POLYGON_GEOMETRY for outline, _ in content.parcels)
+    return MULTILINE if lines else MULTIPOLYGON
+
+
+def _write_parcels(content: PlanContent, sink: Any) -> None:
+    for outline, name in content.parcels:
+        add_feature(sink, outline, [name])
+
+
 def _frame_fields() -> QgsFields:
-    return fields_of((("sheet", "whole"), ("row", "whole"), ("column", "whole")))
+    return fields_of((("sheet", "whole"), ("row", "whole"), ("column", "whole"), ("turn", "real")))
 
 
 def _write_frames(content: PlanContent, sink: Any) -> None:
+    """``turn``: degrees by which the map is turned clockwise on the sheet."""
     frames, crs = content.frames, content.tin.crs
-    for number, (low, high, row, column) in enumerate(
-        zip(frames.low + frames.origin, frames.high + frames.origin, frames.row.tolist(), frames.column.tolist()), 1
-    ):
-        (west, south), (east, north) = to_crs_units(low, crs).tolist(), to_crs_units(high, crs).tolist()
-        ring = QgsLineString([west, east, east, west, west], [south, south, north, north, south])
-        add_feature(sink, QgsGeometry(QgsPolygon(ring)), [number, row + 1, column + 1])
+    corners = to_crs_units(frames.corners() + frames.origin, crs)
+    rows = zip(corners.tolist(), frames.row.tolist(), frames.column.tolist(), frames.turn.tolist())
+    for number, (ring, row, column, turn) in enumerate(rows, 1):
+        x, y = zip(*ring, ring[0])
+        outline = QgsPolygon(QgsLineString(list(x), list(y)))
+        add_feature(sink, QgsGeometry(outline), [number, row + 1, column + 1, turn])
 
 
 # Looks
@@ -164,6 +196,7 @@ def _dress_labels(layer: QgsVectorLayer) -> None:
     apply_qml(layer, LABELS)
     settings = layer.labeling().settings()
     _draw_by_row(settings, 2)
+    settings.dataDefinedProperties().setProperty(_ROTATION, QgsProperty.fromExpression(_UPRIGHT))
     layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
 
 
@@ -196,8 +229,8 @@ def dress_frames(layer: QgsVectorLayer) -> None:
     fix_profile(layer)
 
 
-def dress_parcels(layer: QgsVectorLayer) -> None:
-    """Thin grey outlines with what the layer calls each parcel."""
+def _dress_parcels(layer: QgsVectorLayer) -> None:
+    """Thin grey outlines with the number or name of each parcel, nothing filled."""
     outline = {"style": "no", "outline_color": "#636363", "outline_width": "0.25", "outline_style": "dash"}
     if layer.geometryType() == POLYGON_GEOMETRY:
         symbol = QgsFillSymbol.createSimple(outline)
@@ -205,15 +238,26 @@ def dress_parcels(layer: QgsVectorLayer) -> None:
         symbol = QgsLineSymbol.createSimple({"color": "#636363", "width": "0.25", "line_style": "dash"})
     layer.setRenderer(QgsSingleSymbolRenderer(symbol))
     settings = QgsPalLayerSettings()
-    settings.fieldName = layer.displayExpression()
-    settings.isExpression = True
+    settings.fieldName = "name"
     settings.priority = 1
+    _always(settings)
     made = text_format(2.2)
     made.setColor(QColor("#636363"))
     settings.setFormat(made)
     _draw_by_row(settings, -1)
     layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
-    layer.setLabelsEnabled(bool(settings.fieldName))
+    layer.setLabelsEnabled(True)
+    fix_profile(layer)
+
+
+def _always(settings: QgsPalLayerSettings) -> None:
+    """The number of a narrow parcel stands over what is in it rather than nowhere."""
+    if hasattr(settings, "placementSettings"):
+        place = settings.placementSettings()
+        place.setOverlapHandling(Qgis.LabelOverlapHandling.AllowOverlapIfRequired)
+        settings.setPlacementSettings(place)
+    else:  # before QGIS 3.26
+        settings.displayAll = True
 
 
 def _draw_by_row(settings: QgsPalLayerSettings, rank: int) -> None:

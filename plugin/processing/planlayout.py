@@ -3,35 +3,27 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any, Optional, Sequence, Tuple
+from typing import Sequence, Tuple
 
 from qgis.core import (
-    QgsLayoutItemLabel,
-    QgsLayoutItemLegend,
     QgsLayoutItemMap,
     QgsLayoutItemMapGrid,
     QgsLayoutItemPage,
-    QgsLayoutItemPicture,
-    QgsLayoutItemScaleBar,
-    QgsLayoutItemShape,
     QgsLayoutMeasurement,
-    QgsLayoutPoint,
+    QgsLayoutObject,
     QgsLayoutSize,
-    QgsLegendRenderer,
-    QgsLegendStyle,
     QgsMapLayer,
     QgsPrintLayout,
     QgsProject,
-    QgsRectangle,
+    QgsProperty,
     QgsUnitTypes,
 )
-from qgis.PyQt.QtCore import QCoreApplication, QRectF, Qt
-from qgis.PyQt.QtGui import QColor, QFont
+from qgis.PyQt.QtCore import QCoreApplication, QRectF
+from qgis.PyQt.QtGui import QColor
 
 from ..core.papers import Paper
-from .fixedcolours import INK
-from .planlayers import PlanLayers, text_format
-from .styles import name_heights
+from .plancolumn import Column, plain_text
+from .planlayers import PlanLayers
 from .versions import member
 
 translate = QCoreApplication.translate
@@ -117,13 +109,13 @@ def make_layout(
     page.setPageSize(QgsLayoutSize(paper.width, paper.height, _MM))
     several = layers.frames.featureCount() > 1
     main = _add_map(layout, layers, shown, settings, several)
-    column = _Column(layout, paper.column)
+    column = Column(layout, paper.column)
     column.add_block(texts.rows, several)
     column.add_notes(texts.notes)
     column.add_title(texts.title)
     if several:
         column.add_key(layers, main, shown)
-    column.add_arrow_and_bar(main, settings)
+    column.add_arrow_and_bar(main, settings.bar, settings.unit, settings.south_up)
     column.add_legend(main, [layer for layer in shown if layer.id() != layers.labels.id()])
     layout.setReferenceMap(main)
     return layout
@@ -141,8 +133,9 @@ def _add_map(
     main.setKeepLayerSet(True)
     main.setFrameEnabled(True)
     main.setFrameStrokeWidth(QgsLayoutMeasurement(0.35, _MM))
-    frame = next(layers.frames.getFeatures()).geometry().boundingBox()
-    main.setExtent(frame)
+    frame = next(layers.frames.getFeatures())
+    main.setMapRotation(frame["turn"])
+    main.zoomToExtent(frame.geometry().boundingBox())
     main.setScale(settings.scale)
     if several:
         atlas = layout.atlas()
@@ -152,6 +145,8 @@ def _add_map(
         atlas.setSortFeatures(True)
         atlas.setSortExpression('"sheet"')
         main.setAtlasDriven(True)
+        turn = member(QgsLayoutObject, "DataDefinedProperty", "MapRotation")
+        main.dataDefinedProperties().setProperty(turn, QgsProperty.fromField("turn"))
         main.setAtlasScalingMode(member(QgsLayoutItemMap, "AtlasScalingMode", "Fixed"))
     _add_grid(main, settings)
     return main
@@ -179,181 +174,12 @@ def _add_grid(main: QgsLayoutItemMap, settings: PlanSettings) -> None:
     outside = member(kind, "AnnotationPosition", "OutsideMapFrame")
     border = member(kind, "BorderSide", "Left").__class__
     for side in ("Left", "Right", "Top", "Bottom"):
-        grid.setAnnotationPosition(outside, getattr(border, side, getattr(kind, side, None)))
+        edge = getattr(border, side, getattr(kind, side, None))
+        grid.setAnnotationPosition(outside, edge)
+        # On a sheet that is turned, lines of both directions meet each edge.
+        one = "LatitudeOnly" if side in ("Left", "Right") else "LongitudeOnly"
+        grid.setAnnotationDisplay(member(kind, "DisplayMode", one), edge)
     for side in ("Left", "Right"):
         upright = member(kind, "AnnotationDirection", "Vertical")
         grid.setAnnotationDirection(upright, getattr(border, side, getattr(kind, side, None)))
     main.grids().addGrid(grid)
-
-
-def plain_text(size: float, bold: bool = False, colour: str = INK) -> Any:
-    """Text of ``size`` mm on paper."""
-    made = text_format(size, bold)
-    halo = made.buffer()
-    halo.setEnabled(False)
-    made.setBuffer(halo)
-    made.setColor(QColor(colour))
-    return made
-
-
-class _Column:
-    """Fills the column of notes from both ends: ``top`` and ``bottom`` are what is still free, mm."""
-
-    def __init__(self, layout: QgsPrintLayout, place: QRectF) -> None:
-        self.layout = layout
-        self.place = place
-        self.top = place.top()
-        self.bottom = place.bottom()
-
-    def add_title(self, title: str) -> None:
-        """The title, over as many lines as it takes."""
-        size = 4.2
-        lines = max(1, -(-len(title) * size * 0.56 // self.place.width()))
-        height = 1.3 * size * min(lines, 4)
-        self._write(title, self.top, height, size, bold=True)
-        self.top += height + _GAP
-
-    def add_block(self, rows: Sequence[Tuple[str, str]], several: bool) -> None:
-        """The title block at the foot of the column."""
-        row = 5.2 if self.place.height() > 220 else 4.4
-        sheet = translate("hummock", "Sheet")
-        pages = "[% @atlas_featurenumber %] / [% @atlas_totalfeatures %]" if several else "1 / 1"
-        rows = [*rows, (sheet, pages)]
-        top = self.bottom - row * len(rows)
-        self._rule(top, row * len(rows))
-        label = 0.36 * self.place.width()
-        for i, (name, value) in enumerate(rows):
-            at, middle = top + i * row, Qt.AlignmentFlag.AlignVCenter
-            self._write(name, at, row, 2.0, colour=_GREY, left=1.0, width=label - 1, upright=middle)
-            self._write(value, at, row, 2.3, left=label, width=self.place.width() - label - 1, upright=middle)
-        self.bottom = top - _GAP
-
-    def add_notes(self, notes: Sequence[str]) -> None:
-        """Notes above the title block; their height is reckoned from their length."""
-        size = 1.9
-        letters = self.place.width() / (0.56 * size)
-        lines = sum(max(1, -(-len(note) // int(letters))) for note in notes)
-        height = 1.32 * size * lines + 0.8 * len(notes)
-        self._write("\n".join(notes), self.bottom - height, height, size, upright=Qt.AlignmentFlag.AlignBottom)
-        self.bottom -= height + _GAP
-
-    def add_key(self, layers: PlanLayers, main: QgsLayoutItemMap, shown: Sequence[QgsMapLayer]) -> None:
-        """All sheets with their numbers, the present one shaded."""
-        height = min(0.22 * self.place.height(), 0.8 * self.place.width())
-        key = QgsLayoutItemMap(self.layout)
-        key.setId(translate("hummock", "Key map"))
-        self.layout.addLayoutItem(key)
-        key.attemptSetSceneRect(QRectF(self.place.left(), self.top, self.place.width(), height))
-        key.setCrs(main.crs())
-        key.setLayers([layers.frames, *(layer for layer in shown if layer.id() == layers.contours.id())])
-        key.setKeepLayerSet(True)
-        key.setFrameEnabled(True)
-        extent = QgsRectangle(layers.frames.extent())
-        extent.scale(1.08)
-        key.zoomToExtent(extent)
-        overview = key.overview()
-        overview.setLinkedMap(main)
-        self.top += height + _GAP
-
-    def add_arrow_and_bar(self, main: QgsLayoutItemMap, settings: PlanSettings) -> None:
-        arrow = QgsLayoutItemPicture(self.layout)
-        arrow.setId(translate("hummock", "Grid north"))
-        self.layout.addLayoutItem(arrow)
-        arrow.setPicturePath(":/images/north_arrows/layout_default_north_arrow.svg")
-        size = 13.0
-        arrow.attemptSetSceneRect(QRectF(self.place.left(), self.top, size, size))
-        arrow.setLinkedMap(main)
-        if settings.south_up:
-            arrow.setNorthOffset(180.0)
-        bar = QgsLayoutItemScaleBar(self.layout)
-        self.layout.addLayoutItem(bar)
-        bar.setLinkedMap(main)
-        bar.setStyle("Line Ticks Up")
-        bar.setUnits(member(QgsUnitTypes, "DistanceUnit", "DistanceUnknownUnit"))
-        bar.setUnits(main.crs().mapUnits())
-        bar.setUnitLabel(settings.unit)
-        bar.setMapUnitsPerScaleBarUnit(1.0)
-        bar.setUnitsPerSegment(settings.bar)
-        bar.setNumberOfSegments(2)
-        bar.setNumberOfSegmentsLeft(0)
-        bar.setHeight(1.6)
-        bar.setTextFormat(plain_text(2.3))
-        bar.update()
-        bar.attemptMove(QgsLayoutPoint(self.place.left() + size + _GAP, self.top + 1.5, _MM))
-        self.top += size + _GAP
-
-    def add_legend(self, main: QgsLayoutItemMap, shown: Sequence[QgsMapLayer]) -> None:
-        legend = QgsLayoutItemLegend(self.layout)
-        legend.setId(translate("hummock", "Legend"))
-        self.layout.addLayoutItem(legend)
-        legend.setLinkedMap(main)
-        legend.setAutoUpdateModel(False)
-        root = legend.model().rootGroup()
-        root.clear()
-        for layer in shown:
-            name_heights(root.addLayer(layer))
-        for style, size in (("Group", 2.3), ("Subgroup", 2.2), ("Symbol", 2.0), ("SymbolLabel", 2.0)):
-            part = member(QgsLegendStyle, "Style", style)
-            changed = QgsLegendStyle(legend.style(part))
-            if hasattr(changed, "setTextFormat"):
-                changed.setTextFormat(plain_text(size))
-            else:
-                changed.setFont(_font(size))
-            changed.setMargin(member(QgsLegendStyle, "Side", "Top"), 1.0 if style.startswith("Symbol") else 1.8)
-            legend.setStyle(part, changed)
-        legend.setSymbolWidth(6.0)
-        legend.setSymbolHeight(3.0)
-        legend.setBoxSpace(0.0)
-        legend.attemptMove(QgsLayoutPoint(self.place.left(), self.top, _MM))
-        size = QgsLegendRenderer(legend.model(), legend.legendSettings()).minimumSize()
-        if size.height() > self.bottom - self.top:
-            legend.setColumnCount(2)
-            legend.setSplitLayer(True)
-            legend.setColumnSpace(1.5)
-        legend.adjustBoxSize()
-
-    def _write(
-        self,
-        text: str,
-        top: float,
-        height: float,
-        size: float,
-        bold: bool = False,
-        colour: str = INK,
-        left: float = 0.0,
-        width: Optional[float] = None,
-        upright: Any = Qt.AlignmentFlag.AlignTop,
-    ) -> None:
-        label = QgsLayoutItemLabel(self.layout)
-        self.layout.addLayoutItem(label)
-        label.setText(text)
-        if hasattr(label, "setTextFormat"):
-            label.setTextFormat(plain_text(size, bold, colour))
-        else:  # before QGIS 3.24
-            label.setFont(_font(size, bold))
-            label.setFontColor(QColor(colour))
-        label.setMarginX(0.0)
-        label.setMarginY(0.0)
-        label.setHAlign(Qt.AlignmentFlag.AlignLeft)
-        label.setVAlign(upright)
-        wide = self.place.width() if width is None else width
-        label.attemptSetSceneRect(QRectF(self.place.left() + left, top, wide, height))
-
-    def _rule(self, top: float, height: float) -> None:
-        """The frame of the title block."""
-        box = QgsLayoutItemShape(self.layout)
-        box.setShapeType(member(QgsLayoutItemShape, "Shape", "Rectangle"))
-        self.layout.addLayoutItem(box)
-        box.attemptSetSceneRect(QRectF(self.place.left(), top, self.place.width(), height))
-        symbol = box.symbol().clone()
-        symbol.symbolLayer(0).setStrokeWidth(0.25)
-        symbol.setColor(QColor("white"))
-        box.setSymbol(symbol)
-
-
-def _font(size: float, bold: bool = False) -> QFont:
-    """A font of ``size`` mm: QGIS's layouts take points."""
-    font = QFont()
-    font.setPointSizeF(size / 25.4 * 72)
-    font.setBold(bold)
-    return font

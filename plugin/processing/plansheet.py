@@ -11,6 +11,7 @@ from qgis.core import (
     QgsProcessingFeedback,
     QgsProcessingParameterBoolean,
     QgsProcessingParameterEnum,
+    QgsProcessingParameterFile,
     QgsProcessingParameterFileDestination,
     QgsProcessingParameterMultipleLayers,
     QgsProcessingParameterString,
@@ -25,19 +26,20 @@ from ..core.contours.spread import spread_spots
 from ..core.georeference.axes import turned
 from ..core.georeference.crs import plan_unit
 from ..core.handover.frames import grid_spacing, sheet_frames
+from ..core.handover.plan_symbols import read_symbols
 from ..core.progress import part, silent
-from ..core.quality.accuracy import accuracy_statement
 from ..core.surface.tin import Tin
 from ..core.units import metres_per_unit
-from .algorithm import progress_of, say
+from .algorithm import progress_of
 from .checksource import add_check_parameters, chosen_checks
 from .contours import ContourAlgorithm
-from .parameters import number
-from .planlayers import PlanContent, PlanLayers, dress_parcels, write_plan_layers
+from .parameters import number, optional_number, qgis_crs
+from .planlayers import PlanContent, PlanLayers, write_plan_layers
 from .planlayout import PAPERS, PlanSettings, PlanTexts, make_layout, sheet_paper
+from .planlines import gather_lines, gather_parcels
 from .planproject import add_group, export_pdf, free_name, take_away_former
-from .plantexts import contour_note, place_notes
-from .styles import LINES, apply_qml
+from .plantexts import accuracy_notes, author_of, contour_note, place_notes, supported_decimals, surveyed_on
+from .surfacenoise import told_noise
 from .versions import (
     ANY_LAYER,
     LINE_SOURCE,
@@ -51,6 +53,7 @@ translate = QCoreApplication.translate
 _GRID_APART = 0.1  # metres on paper
 _BAR = 0.02  # metres on paper, one segment of the scale bar
 _SPOTS_APART = 0.035  # metres on paper
+_CLEAR = 0.002  # metres on paper, of spot heights from lines
 _OVERLAP = 0.015  # metres on paper, of neighbouring sheets
 
 
@@ -121,23 +124,37 @@ class PlanSheet(ContourAlgorithm):
             translate("hummock", "The short side of the paper is below."),
         )
         self.add(
-            number("DECIMALS", translate("hummock", "Decimals of spot heights"), 2, 0, 4, WHOLE_NUMBER),
-            translate("hummock", "In the unit of the interval."),
+            number("DECIMALS", translate("hummock", "Decimals of spot heights"), None, 0, 4, WHOLE_NUMBER),
+            translate("hummock", "In the unit of the interval. Empty: as many as the survey’s own noise supports."),
             advanced=True,
         )
 
     def _add_layer_parameters(self) -> None:
         self.add(
-            QgsProcessingParameterVectorLayer(
-                "LINES", translate("hummock", "Lines of the surface"), [LINE_SOURCE], optional=True
+            QgsProcessingParameterMultipleLayers(
+                "LINES", translate("hummock", "Lines of the surface"), LINE_SOURCE, optional=True
             ),
-            translate("hummock", "Breaklines, boundary and voids, such as the layer that “Build the surface” writes."),
+            translate(
+                "hummock",
+                "Breaklines, boundary and voids, such as the layer that “Build the surface” writes, and lines found "
+                "without codes. Each is drawn as what its label or kind says.",
+            ),
+        )
+        self.add(
+            QgsProcessingParameterFile("SYMBOLS", translate("hummock", "Table of line symbols"), optional=True),
+            translate(
+                "hummock",
+                "A CSV file of your own that says how lines are drawn: words, kind, name, colour, width_mm, dashes, "
+                "mark, every_mm. Empty: the table in the plugin’s folder core/handover (plan_symbols.csv), a start for "
+                "yours.",
+            ),
+            advanced=True,
         )
         self.add(
             QgsProcessingParameterVectorLayer(
                 "PARCELS", translate("hummock", "Parcels"), [VECTOR_SOURCE], optional=True
             ),
-            translate("hummock", "Drawn below all else, in the style that the layer has."),
+            translate("hummock", "Drawn below all else as outlines with what the layer’s display name says of each."),
         )
         self.add(
             QgsProcessingParameterMultipleLayers(
@@ -167,7 +184,7 @@ class PlanSheet(ContourAlgorithm):
         text(
             "SURVEYED",
             translate("hummock", "Surveyed on"),
-            translate("hummock", "The day of the survey, as it shall be written."),
+            translate("hummock", "The day of the survey, as it shall be written. Empty: by the times of the survey."),
         )
         text(
             "HEIGHT_DATUM",
@@ -230,14 +247,21 @@ class PlanSheet(ContourAlgorithm):
             scale,
         )
         sheet = draw_sheet(tin, options, drawing, part(progress, 0.1, 0.5))
-        spread = spread_spots(tin, _SPOTS_APART * scale, sheet.spots.xyz[:, :2])
-        decimals = self.parameterAsInt(parameters, "DECIMALS", context)
-        content = PlanContent(tin, sheet, spread, frames, options.unit, decimals)
+        spread = spread_spots(tin, _SPOTS_APART * scale, sheet.spots.xyz[:, :2], _CLEAR * scale)
+        noise = told_noise(self, tin, parameters, context, feedback)
+        given = optional_number(self, parameters, "DECIMALS", context)
+        decimals = supported_decimals(noise, options.unit) if given is None else int(given)
+        symbols = read_symbols(self.parameterAsFile(parameters, "SYMBOLS", context) or None)
+        drawn = self.parameterAsLayerList(parameters, "LINES", context) or []
+        lines = gather_lines(drawn, qgis_crs(tin.crs), symbols, context)
+        owned = self.parameterAsVectorLayer(parameters, "PARCELS", context)
+        parcels = [] if owned is None else gather_parcels(owned, qgis_crs(tin.crs), context)
+        content = PlanContent(tin, sheet, spread, frames, options.unit, decimals, lines, symbols, parcels)
         place = self.parameterAsFileOutput(parameters, "LAYERS", context)
         take_away_former(context.project(), self.parameterAsFileOutput(parameters, "OUTPUT", context))
         layers = write_plan_layers(content, place, context)
         progress(0.6, "sheet")
-        texts = self._texts(tin, options, sheet, parameters, context, feedback)
+        texts = self._texts(tin, options, sheet, surveyed_on(noise), parameters, context, feedback)
         spacing, places = grid_spacing(scale, metres_per_unit(tin.crs), _GRID_APART)
         bar, _ = grid_spacing(scale, metres_per_unit(tin.crs), _BAR)
         output = self.parameterAsFileOutput(parameters, "OUTPUT", context)
@@ -285,21 +309,10 @@ class PlanSheet(ContourAlgorithm):
     ) -> List[QgsMapLayer]:
         """All layers of the plan, the first on top."""
         shown: List[QgsMapLayer] = [layers.labels, layers.spots]
-        lines = self.parameterAsVectorLayer(parameters, "LINES", context)
-        if lines is not None:
-            if not _styled(lines, context):
-                apply_qml(lines, LINES)
-                lines.setName(translate("hummock", "Lines of the surface"))
-            shown.append(lines)
+        shown += [layers.lines] if layers.lines.featureCount() else []
         shown.append(layers.contours)
         shown += self.parameterAsLayerList(parameters, "OTHERS", context) or []
-        parcels = self.parameterAsVectorLayer(parameters, "PARCELS", context)
-        if parcels is None:
-            return shown
-        if not _styled(parcels, context):
-            dress_parcels(parcels)
-            parcels.setName(translate("hummock", "Parcels"))
-        return [*shown, parcels]
+        return [*shown, layers.parcels] if layers.parcels.featureCount() else shown
 
     # The words
 
@@ -308,6 +321,7 @@ class PlanSheet(ContourAlgorithm):
         tin: Tin,
         options: ContourOptions,
         sheet: Sheet,
+        surveyed: str,
         parameters: Dict[str, Any],
         context: QgsProcessingContext,
         feedback: QgsProcessingFeedback,
@@ -317,16 +331,16 @@ class PlanSheet(ContourAlgorithm):
 
         metadata = None if context.project() is None else context.project().metadata()
         title = given("TITLE") or (metadata.title() if metadata else "") or translate("hummock", "Topographic plan")
-        author = given("AUTHOR") or (metadata.author() if metadata else "")
+        author = given("AUTHOR") or (author_of(metadata) if metadata else "")
         rows = [
             (translate("hummock", "Scale"), f"1 : {self.parameterAsDouble(parameters, 'SCALE', context):g}"),
             (translate("hummock", "Paper"), PAPERS[self.parameterAsEnum(parameters, "PAPER", context)].value),
             (translate("hummock", "Drawn by"), author),
-            (translate("hummock", "Surveyed on"), given("SURVEYED")),
+            (translate("hummock", "Surveyed on"), given("SURVEYED") or surveyed),
             (translate("hummock", "Drawn on"), date.today().isoformat()),
         ]
         notes = [*place_notes(tin, given("HEIGHT_DATUM")), contour_note(options, sheet)]
-        notes += self._accuracy_notes(tin, parameters, context, feedback)
+        notes += accuracy_notes(tin, chosen_checks(self, tin, parameters, context, feedback, silent))
         notes += [given("NOTE")] if given("NOTE") else []
         notes.append(
             translate(
@@ -336,16 +350,3 @@ class PlanSheet(ContourAlgorithm):
             )
         )
         return PlanTexts(title, notes, rows)
-
-    def _accuracy_notes(
-        self, tin: Tin, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
-    ) -> List[str]:
-        checks = chosen_checks(self, tin, parameters, context, feedback, silent)
-        if checks is None:
-            return [translate("hummock", "Heights were not tested against independent check points.")]
-        return [say(one) for one in accuracy_statement(tin, checks).statements]
-
-
-def _styled(layer: QgsMapLayer, context: QgsProcessingContext) -> bool:
-    """Whether the layer is one of the project, with a style of its own."""
-    return context.project() is not None and context.project().mapLayer(layer.id()) is not None

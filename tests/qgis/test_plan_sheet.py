@@ -105,8 +105,9 @@ def test_many_sheets_cover_the_site_with_a_key_map_on_each(plan: Any) -> None:
     # 1 : 250 on paper: the frame of the map in metres
     from plugin.processing.planlayout import sheet_paper
 
-    wide = next(frames.getFeatures()).geometry().boundingBox().width()
-    assert wide == pytest.approx(sheet_paper(0, False).map.width() * 0.25, abs=1e-6)
+    paper = sheet_paper(0, False).map
+    area = next(frames.getFeatures()).geometry().area()
+    assert area == pytest.approx(paper.width() * paper.height() * 0.25**2, rel=1e-6)
 
 
 def test_spot_heights_keep_apart_and_are_those_of_the_surface(plan: Any, run: Any, chain: Dict[str, Any]) -> None:
@@ -157,10 +158,10 @@ def test_the_layout_and_layers_are_in_the_project_and_a_second_run_replaces_them
     made = plan()
     assert [layout.name() for layout in project.layoutManager().layouts()] == ["Pippin Field"]
     own = [layer for layer in project.mapLayers().values() if made["LAYERS"] in layer.source()]
-    assert len(own) == 4
+    assert len(own) == 6  # contours, labels, spot heights, sheets, lines, parcels
     plan()
     assert [layout.name() for layout in project.layoutManager().layouts()] == ["Pippin Field"]
-    assert len([layer for layer in project.mapLayers().values() if made["LAYERS"] in layer.source()]) == 4
+    assert len([layer for layer in project.mapLayers().values() if made["LAYERS"] in layer.source()]) == 6
     assert len(project.layerTreeRoot().children()) == 1
     layout = project.layoutManager().layouts()[0]
     from qgis.core import QgsLayoutItemMap
@@ -209,3 +210,100 @@ def test_check_points_come_from_a_layer_too(plan: Any) -> None:
     assert checks.isValid()
     text = " ".join(texts_of(plan(CHECKS=checks, HEIGHT_FIELD="height")["OUTPUT"])[0].split())
     assert "FGDC-STD-007.3-1998; 24 check points" in text
+
+
+def test_sheets_are_turned_along_a_street(run: Any, project: Any, tmp_path: Path) -> None:
+    """A street of 170 m by 16 m that runs at 30 degrees takes two sheets at 1 : 500, north at the top three."""
+    import numpy as np
+    from qgis.core import QgsLayoutItemMap
+
+    random = np.random.default_rng(8)
+    u, v = (grid.ravel() for grid in np.meshgrid(np.arange(0, 170, 2.0), np.arange(-8, 8.1, 2.0)))
+    u, v = u + random.uniform(-0.3, 0.3, len(u)), v + random.uniform(-0.3, 0.3, len(v))
+    turn = np.radians(30)
+    x, y = 548_000 + u * np.cos(turn) - v * np.sin(turn), 5_712_000 + u * np.sin(turn) + v * np.cos(turn)
+    points = tmp_path / "street.csv"
+    rows = (f"{i},{e:.3f},{n:.3f},{80 + 0.02 * w:.3f}" for i, (e, n, w) in enumerate(zip(x, y, u)))
+    points.write_text("name,easting,northing,height\n" + "\n".join(rows), encoding="utf-8")
+    read = run("importpoints", INPUT=str(points), CRS="EPSG:25832", OUTPUT=str(tmp_path / "points.gpkg"))
+    mesh = run("buildsurface", INPUT=read["OUTPUT"], MAX_RIM_EDGE=6, OUTPUT=str(tmp_path / "street.2dm"))["OUTPUT"]
+    files = {"OUTPUT": str(tmp_path / "plan.pdf"), "LAYERS": str(tmp_path / "plan.gpkg")}
+    made = run("plansheet", INPUT=mesh, SCALE=500, PAPER=0, INTERVAL=0.5, **files)
+    assert made["SHEETS"] == 2
+    frames = list(layer_of(f"{made['LAYERS']}|layername=sheets").getFeatures())
+    assert [frame["turn"] for frame in frames] == [pytest.approx(30, abs=6)] * 2
+    (layout,) = project.layoutManager().layouts()
+    main = next(item for item in layout.items() if isinstance(item, QgsLayoutItemMap) and item.atlasDriven())
+    layout.atlas().setEnabled(True)
+    assert layout.atlas().beginRender()
+    for frame in frames:
+        assert layout.atlas().next()
+        main.refresh()
+        assert main.mapRotation() == pytest.approx(frame["turn"])
+        assert main.scale() == pytest.approx(500, rel=1e-6)
+        middle = main.extent().center()
+        assert frame.geometry().centroid().asPoint().distance(middle) < 0.01
+
+
+def test_each_line_is_drawn_as_what_it_is_and_the_legend_says_so(plan: Any, project: Any) -> None:
+    made = plan()
+    lines = layer_of(f"{made['LAYERS']}|layername=lines")
+    there = {feature["symbol"] for feature in lines.getFeatures()}
+    shown = [category.label() for category in lines.renderer().categories()]
+    assert {"Kerb or step (top)", "Edge of a ditch", "Boundary of the survey"} <= there
+    assert set(shown) == there
+    widths = {c.label(): c.symbol().width() for c in lines.renderer().categories()}
+    assert widths["Kerb or step (top)"] > widths["Kerb or step (foot)"]
+    text = " ".join(texts_of(made["OUTPUT"])[0].split())
+    assert all(name in text for name in there)
+
+
+def test_lines_are_drawn_by_a_table_of_ones_own(plan: Any, tmp_path: Path) -> None:
+    table = tmp_path / "mine.csv"
+    table.write_text(
+        "words,kind,name,colour,width_mm,dashes,mark,every_mm\nKT,,Bordure,#123456,0.6,,tick,3\n,,Rest,#000000,0.1,,,\n",
+        encoding="utf-8",
+    )
+    lines = layer_of(f"{plan(SYMBOLS=str(table), KEEP=False)['LAYERS']}|layername=lines")
+    assert {feature["symbol"] for feature in lines.getFeatures()} == {"Bordure", "Rest"}
+
+
+def test_parcels_are_outlines_with_their_names(plan: Any, project: Any) -> None:
+    """However the layer of the project looks: its random fill would hide the plan."""
+    from qgis.core import QgsVectorLayer
+
+    own = QgsVectorLayer(f"{DEMO / 'site.gpkg'}|layername=parcels", "parcels", "ogr")
+    project.addMapLayer(own)
+    made = plan(PARCELS=own)
+    parcels = layer_of(f"{made['LAYERS']}|layername=parcels")
+    assert parcels.renderer().symbol().symbolLayer(0).brushStyle() == 0  # Qt.NoBrush
+    assert "Perry Lane" in {feature["name"] for feature in parcels.getFeatures()}
+    assert "Perry Lane" in " ".join(texts_of(made["OUTPUT"])[0].split())
+
+
+def test_what_is_not_known_is_left_for_the_pen(plan: Any, project: Any) -> None:
+    """QGIS puts the name of the login into the properties of a new project; it is no author."""
+    from qgis.core import QgsApplication
+
+    from plugin.processing.plantexts import author_of
+
+    metadata = project.metadata()
+    for name, said in ((QgsApplication.userLoginName(), ""), ("Pomona Field", "Pomona Field")):
+        metadata.setAuthor(name)
+        assert author_of(metadata) == said
+
+
+def test_days_and_decimals_come_from_the_survey() -> None:
+    import numpy as np
+
+    from plugin.core.handover.mesh_noise import MeshNoise
+    from plugin.core.units import LengthUnit
+    from plugin.processing.plantexts import supported_decimals, surveyed_on
+
+    day = 1_778_500_000.0  # 2026-05-11, 11:46 UTC
+    assert surveyed_on(MeshNoise(0.01, 0.005, np.array([np.nan, day, day + 60]))) == "2026-05-11"
+    assert surveyed_on(MeshNoise(0.01, 0.005, np.array([day, day + 86_400]))) == "2026-05-11 – 2026-05-12"
+    assert surveyed_on(MeshNoise(0.01, 0.005)) == surveyed_on(None) == ""
+    assert [supported_decimals(MeshNoise(s, 0.0), LengthUnit.METRE) for s in (0.002, 0.012, 0.05, 0.5)] == [3, 2, 1, 0]
+    assert supported_decimals(MeshNoise(0.012, 0.0), LengthUnit.US_SURVEY_FOOT) == 1
+    assert supported_decimals(None, LengthUnit.METRE) == 2
