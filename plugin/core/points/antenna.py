@@ -53,10 +53,13 @@ NO_POLE = Text(
 )
 DEPTH_OPEN = Text(
     "antenna.depth_open",
-    QT_TRANSLATE_NOOP("core", "the header says depths, and nothing says whether they count down or are heights"),
+    QT_TRANSLATE_NOOP(
+        "core",
+        "its header or a line of words says depths or heights that count down, and nothing says whether they are",
+    ),
 )
 DOWN = Text("antenna.down", QT_TRANSLATE_NOOP("core", "depths that count down: the height is 0 less the depth"))
-UP = Text("antenna.up", QT_TRANSLATE_NOOP("core", "heights of the ground, counted up, whatever the header says"))
+UP = Text("antenna.up", QT_TRANSLATE_NOOP("core", "heights of the ground, counted up, whatever the words say"))
 UPSIDE_DOWN = Text(
     "antenna.upside_down", QT_TRANSLATE_NOOP("core", "{file}: depths became heights: 0 less the depth, as said.")
 )

@@ -193,7 +193,24 @@ def shape_of(sample: Sample, header: Optional[Header], delimiter: str, file: str
         raise SurveyError(
             TOO_MANY_COLUMNS, file=file, most=MOST_COLUMNS, delimiter=DELIMITERS.get(delimiter, delimiter)
         )
-    return Shape(width, filled, counts, delimiter == " ", sample.lines[0].text.strip())
+    prose = header is not None and _goes_on(rows, [line.text for line in sample.lines], len(header.words), delimiter)
+    return Shape(width, filled, counts, delimiter == " ", sample.lines[0].text.strip(), prose)
+
+
+def _goes_on(rows: Sequence[Sequence[str]], texts: Sequence[str], width: int, delimiter: str) -> bool:
+    """Whether the text in the last of ``width`` columns has the delimiter in it, as a note without quotes: lines are
+    of different lengths or a blank follows where it goes on, and what stands there is words.
+    """
+    longer = [row for row in rows if len(row) > width > 3]
+    if not longer or delimiter == " " or any(len(row) < width - 1 for row in rows):
+        return False
+    words = [bool(row[width - 1]) and not is_number(row[width - 1]) for row in longer]
+    more = [field for row in longer for field in row[width:]]
+    if not all(words) or sum(map(is_number, more)) > 0.2 * len(more):
+        return False
+    blanks = sum(text.count(delimiter + " ") >= 1 for text in texts) >= 0.9 * len(longer)
+    tight = all(text.count(delimiter + " ") < width - 1 for text in texts)
+    return len({len(row) for row in rows}) > 1 or (blanks and tight)
 
 
 def _empty_at_end(row: Sequence[str]) -> int:

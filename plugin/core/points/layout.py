@@ -83,7 +83,7 @@ class Shape:
 
     ``width``: how many fields most have; ``filled``: the same without empty fields at their ends;
     ``counts``: fields of each line; ``spaced``: fields are parted by runs of spaces; ``first``: the
-    first line, to show.
+    first line, to show; ``prose``: the text in the last column has the delimiter in it.
     """
 
     width: int
@@ -91,6 +91,7 @@ class Shape:
     counts: Tuple[int, ...]
     spaced: bool
     first: str
+    prose: bool = False
 
 
 @dataclass(frozen=True)
@@ -141,8 +142,9 @@ def lay_out(
     named = max(len(header.words) if header else 0, len(ordered))
     width = max(named, max(roles.values()) + 1)
     # What stands behind the named columns is more columns, unless many lines end with the named ones or
-    # the last of them is free text in a file parted by spaces: then each line is judged by itself.
-    open_end = shape.spaced and width - 1 in (roles.get("code"), roles.get("name"))
+    # the last of them is free text in a file parted by spaces, or has the delimiter in it: then each line is judged
+    # by itself.
+    open_end = (shape.spaced and width - 1 in (roles.get("code"), roles.get("name"))) or shape.prose
     if not open_end and shape.counts.count(named) < _ENOUGH * len(shape.counts):
         if header is not None and shape.filled > len(header.words):
             raise _more_than_header(file, header, shape)

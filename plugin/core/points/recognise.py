@@ -283,7 +283,9 @@ def _heights_of(case: Case, heights: Sequence[Dict[str, int]]) -> str:
     if header is not None and {word.strip().lower() for word in header.words} >= _OWN_TABLE:
         return "ground"
     place = next(iter(heights[0].values()), len(case.words)) if heights else len(case.words)
-    return (case.words[place].of if place < len(case.words) else "") or case.look.above.of
+    of = case.words[place].of if place < len(case.words) else ""
+    beside = any(word.of == "depth" for word in case.words)  # what a title calls depths may be those
+    return of or ("" if beside and case.look.above.of == "depth" else case.look.above.of)
 
 
 def _notes(case: Case) -> Tuple[Message, ...]:

@@ -13,7 +13,7 @@ from .pole_words import pole_said
 from .said_units import said_by
 from .source import TextSource
 from .vocabulary import each
-from .words import Word, fold
+from .words import DEPTH, Word, fold
 
 #: So many lines that are not blank are looked at.
 _ABOVE = 20
@@ -30,8 +30,8 @@ class Units(NamedTuple):
 @dataclass(frozen=True)
 class Above:
     """What stands above the data. ``lines``: all but the header. ``plan``, ``heights``: their units; ``ellipsoidal``:
-    whether heights are above the ellipsoid, and nothing else; ``of``: "antenna", "ground" or "", what heights are said
-    to be of; ``poles``: different pole heights, metres; ``rivals``: units of the plan and of heights that lines above
+    whether heights are above the ellipsoid, and nothing else; ``of``: "antenna", "ground", "depth" or "", what heights
+    are said to be of; ``poles``: different pole heights, metres; ``rivals``: units of the plan and of heights that lines above
     and lines below say otherwise.
     """
 
@@ -58,7 +58,7 @@ def said_above(source: TextSource, mark: str, header: int, first: int) -> Above:
         tokens = set(fold(line).split())
         if HEIGHT_WORDS & tokens and any(re.match("ell?ips", token) for token in tokens):
             ellipsoidal = not tokens & _OTHER_LEVELS
-        of = heights_of_line(line) or of
+        of = of if of == "depth" else heights_of_line(line) or of
     found = [pole_of_line(line) for line in lines]
     poles = dict.fromkeys(pole for pole in found if pole is not None)
     if poles and of == "antenna" and any(_IN_DOUBT.search(fold(line)) for line in lines):
@@ -206,9 +206,43 @@ _HEIGHT_OF = re.compile(
 _OF_A_POLE = re.compile(r"(?:pole|rod|antenna|antenne|antena|ant|instrument|target|canne|jalon|baston)s?$")
 
 
+#: What a vertical axis may point down by, and what says that it points up.
+_DOWN = (
+    r"down|downwards?|nach unten|abwarts|vers le bas|hacia abajo|abajo|verso il basso|para baixo|naar beneden|omlaag"
+    r"|w dol|dolu|nedat|nedad|nedover|alaspain"
+)
+_UP = r"up|upwards?|nach oben|aufwarts|vers le haut|hacia arriba|verso l alto|para cima|naar boven|uppat"
+_SENSE = "|".join(
+    sorted(
+        (_UPWARD - {"level", "levels"})
+        | set(each("""axis axes achse axe eje asse eixo as os positive positiv positif positiva positivo positives
+        positief dodatnie counted gezahlt values werte sign convention""")),
+        key=len, reverse=True,
+    )
+)  # fmt: skip
+_COUNTS = {
+    where: re.compile(rf"(?<!\w)(?:{_SENSE})(?: \w+){{0,3}}? (?:{way})(?!\w)|(?<!\w)(?:{way})(?: \w+){{0,2}}? (?:{_SENSE})(?!\w)")
+    for where, way in (("down", _DOWN), ("up", _UP))
+}
+_DEPTHS = DEPTH | frozenset(each("sounding soundings"))
+_NO_DEPTHS = frozenset(each("bit color colour pixel not no nicht keine pas non"))
+
+
+def _counts_down(plain: str) -> bool:
+    """Whether a folded line says that what is headed as heights counts down."""
+    if _COUNTS["up"].search(plain):
+        return False
+    tokens = plain.split()
+    return bool(_COUNTS["down"].search(plain)) or (bool(_DEPTHS & set(tokens)) and not _NO_DEPTHS & set(tokens))
+
+
 def heights_of_line(text: str) -> str:
-    """ "antenna" or "ground" where a line such as "Heights: antenna phase centre" says so, else ""."""
+    """ "antenna" or "ground" where a line such as "Heights: antenna phase centre" says so, "depth" where one says that
+    they count down, else "".
+    """
     plain = fold(text)
+    if _counts_down(plain):
+        return "depth"
     for match in _HEIGHT_OF.finditer(plain):
         its_own = re.match(r" \d", plain[match.end() :])  # how high the antenna stood
         if not its_own and not _OF_A_POLE.search(plain[: match.start()].strip()):

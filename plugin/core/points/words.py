@@ -40,8 +40,9 @@ _GROUND = frozenset(each("ground terrain gelande gelaende sol terreno suelo maai
 _OF_WATER = frozenset(each("water bottom bed eau wasser agua dna vody z below under unter sous bajo datum chart"))
 #: Beside the word of a height: it counts down.
 _DOWN = frozenset(each("down downward downwards abwarts abajo"))
-_DEPTH = frozenset(
-    each("""depth depths waterdepth profondeur profondeurs tiefe tiefen wassertiefe profundidad profundidade profondita
+DEPTH = frozenset(
+    each("""depth depths waterdepth profondeur profondeurs tiefe tiefen wassertiefe profundidad profundidades profundidade
+    profundidades profondita
     diepte dybde djup syvyys glebokosc hloubka hlbka dubina melyseg derinlik adancime globina глубина βαθοσ""")
 )
 #: Columns of lengths, whose words may have a unit glued to them.
@@ -181,7 +182,7 @@ def _meaning(tokens: List[str], said: Said) -> Word:
     of = _of_what(tokens)
     if not role and not doubtful and of:
         role = _height_of(tokens)
-    if not role and not doubtful and _DEPTH & set(tokens) and not set(tokens) - _DEPTH - _QUALIFIERS - _OF_WATER:
+    if not role and not doubtful and DEPTH & set(tokens) and not set(tokens) - DEPTH - _QUALIFIERS - _OF_WATER:
         doubtful = "depth"
     if doubtful == "depth":
         of = "depth"
