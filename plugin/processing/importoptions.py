@@ -25,7 +25,7 @@ from ..core.points.columns import parse_columns
 from ..core.points.delimiters import FIXED
 from ..core.points.geographic import HeightKind
 from ..core.points.given import HEIGHTS_OF, UNITS_FROM, parse_no_value
-from ..core.points.said_units import AngleForm
+from ..core.points.said_units import RUNS, AngleForm
 from .algorithm import HummockAlgorithm
 from .localnumbers import use_units
 from .parameters import chosen_unit, core_crs, crs_text, given_file, number, optional_number
@@ -248,6 +248,14 @@ def add_value_parameters(algorithm: HummockAlgorithm) -> None:
         translate("hummock", "millionths of a degree"),
         translate("hummock", "ten-millionths of a degree"),
         translate("hummock", "billionths of a degree"),
+        *(
+            translate("hummock", "degrees, minutes and seconds in a run of digits, the last {count} decimals").format(
+                count=count
+            )
+            for count in RUNS.values()
+        ),
+        translate("hummock", "decimal degrees, longitudes from 0 to 360"),
+        translate("hummock", "decimal degrees, longitudes that count to the west"),
     ]
     algorithm.add(
         QgsProcessingParameterEnum(

@@ -123,8 +123,9 @@ def _add_reading_options(group: Any) -> None:
     whose = "whose word on units counts where the header says others than the options or the CRS"
     add("--units-from", choices=["header", "options"], help=whose)
     angles = "how latitudes and longitudes are written, if not as the file shows (48.07021 is 48 deg 7 min 2.1 sec as "
-    forms = ["degrees", "dd.mmss", "ddmm.m", "ddmmss.s", "gon", "radians", "arcmin", "arcsec", "1e-6", "1e-7", "1e-9"]
-    add("--angles", choices=forms, help=angles + "dd.mmss)")
+    forms = ["degrees", "dd.mmss", "ddmm.m", "ddmmss.s", "gon", "radians", "arcmin", "arcsec", "1e-6", "1e-7", "1e-9",
+             "ddmmsss", "ddmmssss", "ddmmsssss", "ddmmssssss", "ddmmsssssss", "0-360", "west"]  # fmt: skip
+    add("--angles", choices=forms, help=angles + "dd.mmss; west: longitudes without a sign that count to the west)")
     marks = "numbers and words that stand for no value, with commas between, or none for none; found if left out"
     add("--no-value", metavar="LIST", help=marks)
     of = "what the heights in the file are of (default: as its header says; a receiver log: antenna)"

@@ -11,7 +11,7 @@ from typing import Dict, Match, Optional, Sequence, Tuple
 
 import numpy as np
 
-from .said_units import DEGREES_IN, AngleForm
+from .said_units import DEGREES_IN, RUNS, AngleForm
 from .values import State, parse_numbers
 
 LIMIT = {"latitude": 90.0, "longitude": 180.0}
@@ -134,6 +134,10 @@ def unpacked(values: np.ndarray, form: AngleForm) -> np.ndarray:
     """Degrees of angles written as ``form``; nan where minutes or seconds are 60 or more."""
     if form in DEGREES_IN:
         return values if form is AngleForm.DEGREES else values * DEGREES_IN[form]
+    if form is AngleForm.AROUND:
+        return np.where((values > 180.0) & (values <= 360.0), values - 360.0, values)
+    if form in RUNS:
+        return unpacked(np.round(values) / 10.0 ** RUNS[form], AngleForm.DDMMSS)
     size = np.abs(values)
     if form is AngleForm.DMS:
         # To a thousand millionth of a second, as 48.07 is no exact float.

@@ -11,10 +11,12 @@ import numpy as np
 from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
 from ..units import LengthUnit
 from .angle_forms import as_degrees
+from .angles import unpacked
 from .features import Column, usual_step
 from .questions import Question, Topic
 from .reading import DEGREES, EVEN, PLAN, Case, Pair, by_word, is_value
 from .recognition import WHICH_COLUMNS
+from .said_units import RUNS
 from .words import language_of_o
 
 BY_AREA = Text(
@@ -81,6 +83,8 @@ _SELDOM = (LengthUnit.MILLIMETRE, LengthUnit.CENTIMETRE, LengthUnit.DECIMETRE, L
 
 #: Eight columns may be coordinates; more pairs are not tried.
 _MOST_CANDIDATES = 8
+#: Numbers of points seldom go up by more.
+_LEAP = 20.0
 
 
 def settle_pair(case: Case) -> Tuple[List[Pair], List[Question]]:
@@ -168,11 +172,16 @@ def _candidates(case: Case) -> List[Column]:
     fractions = any(not column.whole and not column.is_angle for column in free)
     found = [
         column for column in free
-        if column.is_angle or not (column.whole and fractions) or (abs(column.middle) > 1e6 and not column.counts)
+        if column.is_angle or not (column.whole and fractions) or (abs(column.middle) > 1e6 and not _numbered(column))
     ]  # fmt: skip
     if not fractions and len(found) > 3 and found[0].counts:
         found = found[1:]  # names
     return found[:_MOST_CANDIDATES]
+
+
+def _numbered(column: Column) -> bool:
+    """Whether a column numbers points or lines: it only grows, and not by leaps as a run of digits of an angle does."""
+    return column.counts and float(np.median(np.diff(column.good))) <= _LEAP
 
 
 def readings_of(case: Case, columns: Sequence[Column]) -> List[Pair]:
@@ -193,9 +202,9 @@ def readings_of(case: Case, columns: Sequence[Column]) -> List[Pair]:
 
 def _like_degrees(first: Column, second: Column) -> bool:
     """Whether numbers may be degrees: small, with many decimals, close together."""
-    for column in (first, second):
+    for column, most in ((first, 360.0), (second, 180.0)):
         good = column.good
-        if not len(good) or column.beyond(180.0) or column.span > 2.0:
+        if not len(good) or column.beyond(most) or column.span > 2.0:
             return False
     return min(first.decimals, second.decimals) >= _DEGREE_DECIMALS and not (
         _beyond(first, 90.0) and _beyond(second, 90.0)
@@ -203,11 +212,18 @@ def _like_degrees(first: Column, second: Column) -> bool:
 
 
 def _like_parts_of_degrees(first: Column, second: Column) -> bool:
-    """Whether whole numbers may be degrees times ten million, and close together."""
+    """Whether whole numbers may be degrees times ten million or more, or degrees, minutes and seconds in a run of
+    digits, and close together.
+    """
     columns = (first, second)
-    if not all(column.whole and not column.counts and len(column.good) > 2 for column in columns):
+    if not all(column.whole and not _numbered(column) and len(column.good) > 2 for column in columns):
         return False
-    return all(1e6 < abs(column.middle) <= 1.8e9 and column.span < 2e7 for column in columns)
+    if any(column.span > max(2e7, 0.02 * abs(column.middle)) for column in columns):
+        return False
+    if all(1e6 < abs(column.middle) <= 1.8e9 for column in columns):
+        return True
+    runs = [form for form in RUNS if all(np.isfinite(unpacked(column.good, form)).mean() > 0.95 for column in columns)]
+    return bool(runs) and all(1e6 < abs(column.middle) <= 1.8e12 for column in columns)
 
 
 def _letters_fit(pair: Pair) -> bool:
@@ -268,7 +284,8 @@ def _score(case: Case, pair: Pair, near: bool, far: bool) -> Tuple[float, Tuple[
         reasons.append(message(IN_ORDER))
     if pair.degrees:
         # Lengths are seldom written to less than a micrometre.
-        score += 2.0 if pair.first.is_angle else min(pair.first.decimals, pair.second.decimals) - 4.0
+        decimals = min(pair.first.decimals, pair.second.decimals)
+        score += 2.0 if pair.first.is_angle or not decimals else decimals - 4.0
     score += min(sizes) > 1e4 or 0.0
     return score, tuple(reasons)
 

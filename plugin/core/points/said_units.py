@@ -15,8 +15,10 @@ class AngleForm(Enum):
 
     DEGREES: decimal degrees, or degrees, minutes and seconds with signs or blanks between. DMS: degrees, then two
     digits of minutes and two of seconds behind the mark (48.07021 is 48 degrees 7 minutes 2.1 seconds).
-    DDMM: degrees and minutes without a mark (4807.035); DDMMSS: the same with seconds (480702.1). The last three are
-    parts of a degree.
+    DDMM: degrees and minutes without a mark (4807.035); DDMMSS: the same with seconds (480702.1). The three behind
+    radians, minutes and seconds of arc are parts of a degree. RUN_1 to RUN_5: degrees, minutes and seconds in a run of
+    digits, the last of them so many decimals of a second (48070210 is RUN_2). AROUND: decimal degrees with longitudes
+    from 0 to 360; WEST: decimal degrees with longitudes that count to the west.
     """
 
     DEGREES = "degrees"
@@ -30,13 +32,24 @@ class AngleForm(Enum):
     MILLIONTHS = "1e-6"
     TEN_MILLIONTHS = "1e-7"
     BILLIONTHS = "1e-9"
+    RUN_1 = "ddmmsss"
+    RUN_2 = "ddmmssss"
+    RUN_3 = "ddmmsssss"
+    RUN_4 = "ddmmssssss"
+    RUN_5 = "ddmmsssssss"
+    AROUND = "0-360"
+    WEST = "west"
 
 
 #: Degrees in one unit of those forms that are a plain number.
 DEGREES_IN = {
     AngleForm.DEGREES: 1.0, AngleForm.GON: 0.9, AngleForm.RADIANS: 57.29577951308232, AngleForm.MINUTES: 1.0 / 60.0,
     AngleForm.SECONDS: 1.0 / 3600.0, AngleForm.MILLIONTHS: 1e-6, AngleForm.TEN_MILLIONTHS: 1e-7,
-    AngleForm.BILLIONTHS: 1e-9,
+    AngleForm.BILLIONTHS: 1e-9, AngleForm.WEST: 1.0,
+}  # fmt: skip
+#: Decimals of a second in a run of digits.
+RUNS = {
+    AngleForm.RUN_1: 1, AngleForm.RUN_2: 2, AngleForm.RUN_3: 3, AngleForm.RUN_4: 4, AngleForm.RUN_5: 5,
 }  # fmt: skip
 
 UNITS: Dict[str, LengthUnit] = {
