@@ -126,9 +126,7 @@ def settle_angles(case: Case, pair: Optional[Pair]) -> SettledAngles:
     return _of_runs(case, able, columns, where) if able else SettledAngles(AngleForm.DEGREES)
 
 
-def _of_runs(
-    case: Case, able: Sequence[AngleForm], columns: Dict[str, Column], where: Dict[str, int]
-) -> SettledAngles:
+def _of_runs(case: Case, able: Sequence[AngleForm], columns: Dict[str, Column], where: Dict[str, int]) -> SettledAngles:
     """Of forms that the digits allow the one that lands in the area of use, else the question which it is, those with
     the steps of a walk first.
     """
@@ -176,7 +174,9 @@ def _asked_of_west(case: Case, columns: Dict[str, Column], pair: Pair) -> Option
         why = why or (WORDS_OF_WEST if words & _LONGITUDES and words & _WEST and not words & _EAST else None)
     if why is None:
         return None
-    return SettledAngles(AngleForm.DEGREES, (west_question(pair.first.place + 1, message(why), float(np.median(lon[both]))),))
+    return SettledAngles(
+        AngleForm.DEGREES, (west_question(pair.first.place + 1, message(why), float(np.median(lon[both]))),)
+    )
 
 
 def west_question(column: int, why: Message, longitude: float) -> Question:

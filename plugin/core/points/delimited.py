@@ -20,7 +20,9 @@ from ..units import LengthUnit
 from . import rejects as reject
 from .assemble import gather
 from .blocks import Block, read_block
+from .changed_signs import with_one_sign
 from .columns import ROLES, ColumnMap, parse_columns
+from .comments import find_comment
 from .convert import Plan, Tally
 from .delimiters import DELIMITERS
 from .detect import settle_form, settle_marks
@@ -156,6 +158,9 @@ def read_source(
 ) -> PointFile:  # fmt: skip
     """As :func:`read_points`, from text that was loaded already; a file of several parts part by part."""
     mapping = parse_columns(columns) if isinstance(columns, str) else columns
+    if source.table is None and delimiter is None:
+        source, changed = with_one_sign(source, find_comment(source, comment).mark)
+        source = replace(source, messages=(*source.messages, *changed))
 
     def read(part: TextSource, columns: Optional[ColumnMap]) -> PointFile:
         return _read_part(part, columns, delimiter, decimal, crs, comment, header, geographic, given, progress)

@@ -56,6 +56,8 @@ def other_roles(
         ("time", LOOKS_LIKE, next((column for column in free if _since_1970(column)), None)),
         ("date", LOOKS_LIKE, next((column for column in free if column.is_date), None)),
     ]  # fmt: skip
+    if tried[1][2] is not None and tried[1][2].place < before:
+        tried[0], tried[1] = tried[1], tried[0]  # beside a name an index is none
     reasons = []
     for role, why, column in tried:
         if column is not None and role not in found and column.place not in found.values():

@@ -11,12 +11,11 @@ import numpy as np
 from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
 from ..units import LengthUnit
 from .angle_forms import as_degrees
-from .angles import unpacked
 from .features import Column, usual_step
+from .like_degrees import like_degrees, like_parts_of_degrees, mostly_beyond, numbered
 from .questions import Question, Topic
 from .reading import DEGREES, EVEN, PLAN, Case, Pair, by_word, is_value
 from .recognition import WHICH_COLUMNS
-from .said_units import RUNS
 from .words import language_of_o
 
 BY_AREA = Text(
@@ -26,6 +25,10 @@ BY_AREA = Text(
         "columns {first} and {second} are {first_role} and {second_role}: no other reading lands in the area of use "
         "of the CRS ({area})",
     ),
+)
+BY_AXES = Text(
+    "recognise.by_axes",
+    QT_TRANSLATE_NOOP("core", "columns {first} and {second} are easting and northing, as the CRS has its axes X and Y"),
 )
 LANDS = Text("recognise.lands", QT_TRANSLATE_NOOP("core", "lands in the area of use of the CRS ({area})"))
 LANDS_OUTSIDE = Text(
@@ -77,14 +80,11 @@ O_OPEN = Text(
         "core", "the letter O in column {column} may be east (Ost) or west (Ouest, Oeste); write E or W in its place"
     ),
 )
-_DEGREE_DECIMALS = 5
 #: Units that are tried where none of the usual ones lands in the area of use.
 _SELDOM = (LengthUnit.MILLIMETRE, LengthUnit.CENTIMETRE, LengthUnit.DECIMETRE, LengthUnit.KILOMETRE)
 
 #: Eight columns may be coordinates; more pairs are not tried.
 _MOST_CANDIDATES = 8
-#: Numbers of points seldom go up by more.
-_LEAP = 20.0
 
 
 def settle_pair(case: Case) -> Tuple[List[Pair], List[Question]]:
@@ -97,9 +97,28 @@ def settle_pair(case: Case) -> Tuple[List[Pair], List[Question]]:
         if first is None or second is None or not (is_value(first) and is_value(second)):
             return [], [Question(Topic.COLUMNS, message(WHICH_COLUMNS), ())]
         pairs = readings_of(case, [first, second])
+        known = _by_axes(case, pairs)
+        if known:
+            return known, []
     else:
         pairs = readings_of(case, _candidates(case))
     return _only_one(case, pairs)
+
+
+def _by_axes(case: Case, pairs: Sequence[Pair]) -> List[Pair]:
+    """The readings of columns X and Y, first the one as the CRS has its axes, where these are X to the east and Y to
+    the north and the points land in its area of use so; none else, as X is the northing in many a CRS.
+    """
+    axes = [] if case.look.crs is None else [(axis.abbrev.upper(), axis.direction) for axis in case.look.crs.axis_info]
+    if not case.landing.known or not {("X", "east"), ("Y", "north")} <= set(axes):
+        return []
+    if "krovak" in case.look.crs.name.lower():  # type: ignore[union-attr]
+        return []  # its X is the southing in the trade
+    one = next((pair for pair in pairs if not pair.degrees and pair.first.place == case.xy[0] and pair.near), None)
+    if one is None or any(pair.degrees and pair.far for pair in pairs):
+        return []
+    told = message(BY_AXES, first=one.first.place + 1, second=one.second.place + 1)
+    return [replace(one, reasons=(told, *one.reasons)), *(pair for pair in pairs if pair is not one)]
 
 
 def _said_pair(case: Case) -> Optional[Pair]:
@@ -134,12 +153,12 @@ def _check_said(case: Case, said: Pair) -> Tuple[List[Pair], List[Question]]:
             HEADER_AGAINST_AREA, first_role=said.roles[0], second_role=said.roles[1], area=case.landing.name, **where
         )
         return pairs, [Question(Topic.AXES, text, ())]
-    if said.degrees and _beyond(said.second, 90.0):
+    if said.degrees and mostly_beyond(said.second, 90.0):
         text = message(HEADER_AGAINST_AREA, first_role=said.roles[0], second_role=said.roles[1], area="", **where)
         exchanged = [pair for pair in others if pair.degrees]
         if exchanged:
             return [*exchanged, said], [Question(Topic.AXES, text, ())]
-    if not said.degrees and not case.landing.known and (_like_degrees(said.first, said.second)):
+    if not said.degrees and not case.landing.known and (like_degrees(said.first, said.second)):
         return pairs, [Question(Topic.DEGREES, message(DEGREES_OR_LENGTHS, **where), ())]
     return pairs, []
 
@@ -160,11 +179,6 @@ def _places_differ(case: Case, said: Pair) -> Optional[Message]:
     return message(PLACES_DIFFER, distance_km=f"{away / 1000.0:.0f}" if np.isfinite(away) else "?")
 
 
-def _beyond(column: Column, limit: float) -> bool:
-    good = column.good
-    return bool(len(good)) and bool((np.abs(good) > limit).mean() > 0.5)
-
-
 def _candidates(case: Case) -> List[Column]:
     """Columns that may hold a coordinate in plan."""
     taken = {place for role, places in case.named.items() for place in places if role not in ("easting", "northing")}
@@ -172,16 +186,11 @@ def _candidates(case: Case) -> List[Column]:
     fractions = any(not column.whole and not column.is_angle for column in free)
     found = [
         column for column in free
-        if column.is_angle or not (column.whole and fractions) or (abs(column.middle) > 1e6 and not _numbered(column))
+        if column.is_angle or not (column.whole and fractions) or (abs(column.middle) > 1e6 and not numbered(column))
     ]  # fmt: skip
     if not fractions and len(found) > 3 and found[0].counts:
         found = found[1:]  # names
     return found[:_MOST_CANDIDATES]
-
-
-def _numbered(column: Column) -> bool:
-    """Whether a column numbers points or lines: it only grows, and not by leaps as a run of digits of an angle does."""
-    return column.counts and float(np.median(np.diff(column.good))) <= _LEAP
 
 
 def readings_of(case: Case, columns: Sequence[Column]) -> List[Pair]:
@@ -192,43 +201,17 @@ def readings_of(case: Case, columns: Sequence[Column]) -> List[Pair]:
             continue
         if not first.is_angle:
             pairs.append(Pair(first, second, False))
-        if first.is_angle or _like_degrees(first, second):
+        if first.is_angle or like_degrees(first, second):
             pairs.append(Pair(first, second, True))
-        elif _like_parts_of_degrees(first, second):
+        elif like_parts_of_degrees(first, second):
             pairs.append(as_degrees(case, Pair(first, second, True)))
     landed = [_landed(case, pair) for pair in pairs if not pair.degrees or _letters_fit(pair)]
     return sorted(landed, key=lambda pair: -pair.score)
 
 
-def _like_degrees(first: Column, second: Column) -> bool:
-    """Whether numbers may be degrees: small, with many decimals, close together."""
-    for column, most in ((first, 360.0), (second, 180.0)):
-        good = column.good
-        if not len(good) or column.beyond(most) or column.span > 2.0:
-            return False
-    return min(first.decimals, second.decimals) >= _DEGREE_DECIMALS and not (
-        _beyond(first, 90.0) and _beyond(second, 90.0)
-    )
-
-
-def _like_parts_of_degrees(first: Column, second: Column) -> bool:
-    """Whether whole numbers may be degrees times ten million or more, or degrees, minutes and seconds in a run of
-    digits, and close together.
-    """
-    columns = (first, second)
-    if not all(column.whole and not _numbered(column) and len(column.good) > 2 for column in columns):
-        return False
-    if any(column.span > max(2e7, 0.02 * abs(column.middle)) for column in columns):
-        return False
-    if all(1e6 < abs(column.middle) <= 1.8e9 for column in columns):
-        return True
-    runs = [form for form in RUNS if all(np.isfinite(unpacked(column.good, form)).mean() > 0.95 for column in columns)]
-    return bool(runs) and all(1e6 < abs(column.middle) <= 1.8e12 for column in columns)
-
-
 def _letters_fit(pair: Pair) -> bool:
     east_west, north_south = set("EWO"), set("NS")
-    return not (pair.first.letters - east_west or pair.second.letters - north_south or _beyond(pair.second, 90.0))
+    return not (pair.first.letters - east_west or pair.second.letters - north_south or mostly_beyond(pair.second, 90.0))
 
 
 def _landed(case: Case, pair: Pair) -> Pair:

@@ -221,7 +221,9 @@ _SENSE = "|".join(
     )
 )  # fmt: skip
 _COUNTS = {
-    where: re.compile(rf"(?<!\w)(?:{_SENSE})(?: \w+){{0,3}}? (?:{way})(?!\w)|(?<!\w)(?:{way})(?: \w+){{0,2}}? (?:{_SENSE})(?!\w)")
+    where: re.compile(
+        rf"(?<!\w)(?:{_SENSE})(?: \w+){{0,3}}? (?:{way})(?!\w)|(?<!\w)(?:{way})(?: \w+){{0,2}}? (?:{_SENSE})(?!\w)"
+    )
     for where, way in (("down", _DOWN), ("up", _UP))
 }
 _DEPTHS = DEPTH | frozenset(each("sounding soundings"))
