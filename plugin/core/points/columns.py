@@ -101,7 +101,8 @@ class ColumnMap:
 
 
 def parse_columns(text: str) -> ColumnMap:
-    """Read ``name,easting,northing,height,-,+battery`` or ``easting=E,northing=N,height=3``.
+    """Read ``name,easting,northing,height,-,+battery`` or ``easting=E,northing=N,height=3``; ``easting=7-16`` where
+    columns stand at fixed places, characters from 1 (:func:`.fixed_places.cut_at_places`).
 
     Roles in any case. Raises SurveyError for an unknown or repeated role, a missing coordinate, and the
     two ways mixed.

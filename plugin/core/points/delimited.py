@@ -26,6 +26,7 @@ from .comments import find_comment
 from .convert import Plan, Tally
 from .delimiters import DELIMITERS
 from .detect import settle_form, settle_marks
+from .fixed_places import cut_at_places
 from .given import Given
 from .layout import NO_SUCH_COLUMN, Header, Layout, Shape, doubts, lay_out, roles_of_map
 from .plan_columns import SUPPORTING
@@ -158,7 +159,10 @@ def read_source(
 ) -> PointFile:  # fmt: skip
     """As :func:`read_points`, from text that was loaded already; a file of several parts part by part."""
     mapping = parse_columns(columns) if isinstance(columns, str) else columns
-    if source.table is None and delimiter is None:
+    source, placed = cut_at_places(source, mapping)
+    if placed is not mapping:
+        mapping, delimiter = placed, "\t"
+    elif source.table is None and delimiter is None:
         source, changed = with_one_sign(source, find_comment(source, comment).mark)
         source = replace(source, messages=(*source.messages, *changed))
 

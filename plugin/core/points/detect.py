@@ -11,6 +11,7 @@ from .columns import ColumnMap
 from .comments import CommentSign, find_comment
 from .delimiters import DELIMITERS, FIXED, settle_delimiter
 from .divided_numbers import made_whole
+from .fixed_places import ask_of_glued
 from .fixed_width import find_cuts, with_tabs
 from .header_line import find_header, header_below, most_common, with_date_and_time, words_joined
 from .keyed import without_keys
@@ -26,6 +27,7 @@ from .parted_degrees import joined_parts, joined_words, runs_by_values, runs_of_
 from .plain_lines import made_plain
 from .questions import Answer, Question, QuestionError, Topic
 from .source import TextSource
+from .thousands_apart import with_whole_groups
 from .unit_rows import with_rows_of_units, with_units_below
 
 BAD_DECIMAL = Text(
@@ -126,7 +128,7 @@ def settle_form(
         source = made_plain(source, mark)
         keyed = without_keys(source, mark)
         if keyed is None:
-            source, told = made_whole(without_brackets(source, mark), mark)
+            source, told = made_whole(without_brackets(with_whole_groups(source, mark), mark), mark)
             notes += told
     if keyed is not None:
         source, delimiter = keyed.source, "\t"
@@ -141,6 +143,8 @@ def settle_form(
         notes.append(message(FIXED_PLACES, file=source.file, places=f"1, {places}"))
     elif wanted:
         raise SurveyError(NOT_FIXED, file=source.file)
+    elif delimiter is None and sign in ("", " "):
+        ask_of_glued(source.file, sample)
     sign = sign or settle_delimiter(source.file, delimiter, sample)
     sample = split_sample(sample, sign)
     head = Header(0, keyed.keys, comment=True) if keyed is not None else find_header(header, columns, sample)

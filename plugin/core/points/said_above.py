@@ -31,8 +31,8 @@ class Units(NamedTuple):
 class Above:
     """What stands above the data. ``lines``: all but the header. ``plan``, ``heights``: their units; ``ellipsoidal``:
     whether heights are above the ellipsoid, and nothing else; ``of``: "antenna", "ground", "depth" or "", what heights
-    are said to be of; ``poles``: different pole heights, metres; ``rivals``: units of the plan and of heights that lines above
-    and lines below say otherwise.
+    are said to be of; ``poles``: different pole heights, metres; ``rivals``: units of the plan and of heights that
+    lines above and lines below say otherwise.
     """
 
     lines: Tuple[str, ...] = ()

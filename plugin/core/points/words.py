@@ -41,9 +41,9 @@ _OF_WATER = frozenset(each("water bottom bed eau wasser agua dna vody z below un
 #: Beside the word of a height: it counts down.
 _DOWN = frozenset(each("down downward downwards abwarts abajo"))
 DEPTH = frozenset(
-    each("""depth depths waterdepth profondeur profondeurs tiefe tiefen wassertiefe profundidad profundidades profundidade
-    profundidades profondita
-    diepte dybde djup syvyys glebokosc hloubka hlbka dubina melyseg derinlik adancime globina глубина βαθοσ""")
+    each("""depth depths waterdepth profondeur profondeurs tiefe tiefen wassertiefe profundidad profundidades
+    profundidade profondita diepte dybde djup syvyys glebokosc hloubka hlbka dubina melyseg derinlik adancime globina
+    глубина βαθοσ""")
 )
 #: Columns of lengths, whose words may have a unit glued to them.
 _LENGTHS = frozenset(
