@@ -19,6 +19,7 @@ from ..core.georeference.crs_said import ask_which_crs
 from ..core.georeference.intake import Intake
 from ..core.georeference.intake_area import READ_SWAPPED
 from ..core.georeference.operations import BALLPARK, BALLPARK_LACKING, MISSING_GRID
+from ..core.georeference.west_doubt import ask_of_west
 from ..core.messages import Message, SurveyError, message
 from ..core.points.columns import coordinates_of
 from ..core.points.questions import Answer, Question, QuestionError, Topic
@@ -88,7 +89,7 @@ class PreviewQuestions:
         self.open = self.open or unanswered
         self.notes.note(translate("hummock", "Open: {question}.").format(question=tell(one.text)), bad=unanswered)
         for answer in one.answers:
-            if answer.option == "--columns" and not answer.fill_in:
+            if answer.option == "--columns" and not answer.fill_in and _roles_of(answer.value):
                 self._columns(answer)
             elif answer.option == "--unit":
                 self._unit(answer)
@@ -154,6 +155,7 @@ class PreviewQuestions:
         options = self.preview.chosen(self.dialog.choices())
         for file in came.files:
             asked = ask_which_crs(file, options) if file.own_crs is None else None
+            asked = asked or ask_of_west(file, options)
             for one in () if asked is None else asked.questions:
                 self._question(one, unanswered=True)
 

@@ -234,12 +234,17 @@ def _within(site: Site, crs: Any) -> bool:
     return along <= (east - west) % 360.0 + 2.0 and south - 1.0 <= site.lat <= north + 1.0
 
 
+def project_box(project: Optional[Any]) -> Optional[Box]:
+    """The area of use of the projected CRS of a project, None where it says nothing of where a site lies."""
+    box = None if project is None or not project.is_projected else area_box(flat(project))
+    # Worldwide ones tell nothing.
+    return box if box is not None and 0.0 < (box[2] - box[0]) % 360.0 <= 90.0 else None
+
+
 def project_doubt(site: Optional[Site], project: Optional[Any]) -> Tuple[Message, ...]:
     """What to say where a site lies outside the area of use of the projected CRS of the project."""
-    if site is None or project is None or not project.is_projected:
-        return ()
-    box = area_box(flat(project))
-    if box is None or not 0.0 < (box[2] - box[0]) % 360.0 <= 90.0:  # worldwide ones tell nothing
+    box = project_box(project)
+    if site is None or project is None or box is None:
         return ()
     near = site.beside([Landmark("", Kind.LAYER, *box)])[0]
     if near.metres < TELL[False]:

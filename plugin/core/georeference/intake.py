@@ -38,6 +38,7 @@ from .not_obeyed import told_beside
 from .position import Kind, Landmark, landmark_of, place_said, site_of
 from .record import Georeference, Step, crs_name
 from .upright import check_upright
+from .west_doubt import ask_of_west
 
 NOTHING = Text("intake.nothing", QT_TRANSLATE_NOOP("core", "There is no survey to read; give at least one file."))
 OTHER_CRS = Text(
@@ -170,7 +171,7 @@ def _take_file(path: PathLike, options: IntakeOptions, progress: Progress) -> _O
         if options.source_crs not in (None, own):
             raise SurveyError(OTHER_CRS, file=str(path), own=crs_name(own), given=crs_name(options.source_crs))
         options = replace(options, source_crs=own)
-    question = ask_which_crs(read, options) if options.ask else None
+    question = (ask_which_crs(read, options) or ask_of_west(read, options)) if options.ask else None
     if question is not None:
         raise question
     one = _take_one(read, read.log, options)
@@ -285,11 +286,17 @@ def _together(each: Sequence[_One], options: IntakeOptions) -> Intake:
 
 
 def _doubted(each: Sequence[_One], options: IntakeOptions) -> List[Message]:
-    """What speaks against the CRS of a file: the other files, what is known beside them, the words of the file."""
+    """What speaks against the CRS of a file: the other files, what is known beside them, the words of the file. Raises
+    QuestionError where the others say that longitudes without a sign count to the west.
+    """
     said: List[Message] = []
     sites = [_landmark(one) for one in each] if len(each) > 1 else []
     for i, one in enumerate(each):
         if one.read.geographic is not None or one.read.points.crs is None:
+            rest = [site for k, site in enumerate(sites) if k != i and site]
+            asked = ask_of_west(one.read, options, rest) if options.ask else None
+            if asked is not None:
+                raise asked
             continue
         points = one.read.points if not one.corrected else one.now.points
         points = points.select(one.now.points.used)

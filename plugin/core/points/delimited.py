@@ -213,7 +213,10 @@ def _read_part(
         *_notes(source.file, blocks, len(read.rejects), read.rejects.line),
         *read.messages,
     ]
-    return replace(read, messages=tuple(notes), recognition=found if mapping is None else None, own_crs=own)
+    return replace(
+        read, messages=tuple(notes), recognition=found if mapping is None else None, own_crs=own,
+        unsigned=degrees and found.unsigned,
+    )  # fmt: skip
 
 
 def crs_of_table(source: TextSource) -> Optional[Any]:

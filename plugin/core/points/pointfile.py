@@ -38,7 +38,8 @@ class PointFile:
     are transformed. ``recognition``: what was found out about the columns, None where the user named them.
     ``own_crs``: the CRS that the file itself says (pyproj), None where it says none. ``log``: whether it is a receiver
     log. ``ground``: what was done to bring heights down to the ground, None for nothing. ``above``: the lines above and
-    below its points but the header; ``behind``: the different lines of words behind the first point.
+    below its points but the header; ``behind``: the different lines of words behind the first point. ``unsigned``:
+    whether its longitudes, all of decimal degrees, have no sign or letter of their side.
     """
 
     points: PointSet
@@ -53,3 +54,4 @@ class PointFile:
     ground: Optional[Message] = None
     above: Tuple[str, ...] = ()
     behind: Tuple[Line, ...] = ()
+    unsigned: bool = False

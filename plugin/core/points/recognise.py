@@ -16,7 +16,7 @@ import numpy as np
 from ..files import PathLike
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..units import LengthUnit
-from .angle_forms import find_sides, settle_angles, turned_sides
+from .angle_forms import counts_east, find_sides, settle_angles, turned_sides
 from .column_sets import WHICH_SET, which_of_several
 from .columns import ROLES, Kind, plain_word
 from .detect import Form, settle_form
@@ -35,6 +35,7 @@ from .questions import Question, Topic
 from .reading import DEGREES, PLAN, Case, Look, Pair
 from .recognition import Guess, Recognition
 from .said_above import said_above
+from .said_units import AngleForm
 from .source import load_text
 from .times import is_month_first
 from .unit_columns import with_units_of_values
@@ -167,7 +168,7 @@ def recognise_look(look: Look) -> Recognition:
         units_by_role(case, {role: column - 1 for role, column in columns.items()}, unit.unit, rise.unit or METRE),
         angles.form, find_sides(case, pair), month_first, _heights_of(case, heights),
         {role: _written(case.columns[column - 1]) for role, column in columns.items() if column <= len(case.columns)},
-        turned_sides(case, pair),
+        turned_sides(case, pair), angles.form is AngleForm.DEGREES and counts_east(case, pair),
     )  # fmt: skip
 
 

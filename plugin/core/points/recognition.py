@@ -71,7 +71,8 @@ class Recognition:
     ``explicit``: whether the header names each coordinate with a word that leaves no doubt. ``units``: of each role
     that is a length; ``angles``: how degrees are written; ``sides``: role to the place (from 0) of its letter, where
     that is a column; ``month_first``: what dates begin with; ``heights_of``: "antenna", "ground" or "depth" where the
-    header says it; ``written``: role to how its numbers stand; ``turned``: angles that count west or south.
+    header says it; ``written``: role to how its numbers stand; ``turned``: angles that count west or south;
+    ``unsigned``: longitudes are positive decimal degrees without a letter.
     """
 
     file: str
@@ -94,6 +95,7 @@ class Recognition:
     heights_of: str = ""
     written: Mapping[str, Written] = field(default_factory=dict)
     turned: Tuple[str, ...] = ()
+    unsigned: bool = False
 
     @property
     def decided(self) -> bool:
