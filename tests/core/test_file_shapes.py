@@ -13,13 +13,14 @@ from tests.core.file_shapes_desks import every_of_desks
 from tests.core.file_shapes_exports import every_export
 from tests.core.file_shapes_found import every_found
 from tests.core.file_shapes_gdal import every_of_gdal
+from tests.core.file_shapes_left import every_left, must_ask
 from tests.core.file_shapes_sent import every_sent
 from tests.core.file_shapes_words import every_of_words, pole_words
 from tests.core.file_shapes_world import every_of_the_world, refused
 from tests.core.shape_trial import trial
 
 SHAPES = [*every_shape(), *every_found(), *every_of_the_world(), *every_asked(), *every_below()]
-SHAPES += [*every_export(), *every_of_words(), *every_of_desks(), *every_sent()]
+SHAPES += [*every_export(), *every_of_words(), *every_of_desks(), *every_sent(), *every_left()]
 try:
     import osgeo  # noqa: F401
 except ImportError:
@@ -35,12 +36,17 @@ def outcomes(tmp_path_factory):
 
 
 def test_there_are_as_many_shapes_as_said():
-    assert len({shape.label for shape in SHAPES}) == len(SHAPES) >= 1810
+    assert len({shape.label for shape in SHAPES}) == len(SHAPES) >= 1940
 
 
 def test_none_is_read_wrong_and_every_refusal_is_mended_by_an_answer_it_offers(outcomes):
     bad = {label: said for label, (what, said) in outcomes.items() if what in ("wrong", "stuck")}
     assert not bad
+
+
+def test_what_only_the_user_can_say_is_asked(outcomes):
+    asked = {label: what for label, (what, _) in outcomes.items() if must_ask(label)}
+    assert set(asked.values()) == {"asked"}, asked
 
 
 def test_most_are_read_right_without_an_option(outcomes):

@@ -42,8 +42,9 @@ _OF_WATER = frozenset(each("water bottom bed eau wasser agua dna vody z below un
 _DOWN = frozenset(each("down downward downwards abwarts abajo"))
 DEPTH = frozenset(
     each("""depth depths waterdepth profondeur profondeurs tiefe tiefen wassertiefe profundidad profundidades
-    profundidade profondita diepte dybde djup syvyys glebokosc hloubka hlbka dubina melyseg derinlik adancime globina
-    глубина βαθοσ""")
+    profundidade profondita diepte diepten dybde dybder dybden djup djupen syvyys syvyydet glebokosc glebokosci hloubka
+    hloubky hlbka hlbky dubina dubine melyseg melysegek derinlik derinlikler adancime adancimi globina globine глубина
+    глубины βαθοσ""")
 )
 #: Columns of lengths, whose words may have a unit glued to them.
 _LENGTHS = frozenset(
