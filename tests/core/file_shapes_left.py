@@ -178,7 +178,7 @@ def _run(values: np.ndarray, digits: int, places: int) -> List[str]:
 
 
 def another_sign() -> Iterator[Shape]:
-    """Another sign between columns from a line on, with and without a header, and the decimal mark that goes with it."""
+    """Another sign between columns from a line on, with and without a header, and with the mark that goes with it."""
     truth = site(29)
     columns = list(columns_of(truth).values())
     for first, second, comma, headed in (

@@ -1,4 +1,4 @@
-"""Over seventeen hundred shapes of survey files: read right, or asked about with an answer that makes it right."""
+"""Over nineteen hundred shapes of survey files: read right, or asked about with an answer that makes it right."""
 
 from collections import Counter
 
