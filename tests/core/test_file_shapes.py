@@ -7,6 +7,7 @@ import pytest
 from plugin.core.messages import SurveyError
 from plugin.core.points.survey import read_survey
 from tests.core.file_shapes import every_shape
+from tests.core.file_shapes_abroad import every_abroad
 from tests.core.file_shapes_asked import every_asked
 from tests.core.file_shapes_below import every_below
 from tests.core.file_shapes_desks import every_of_desks
@@ -20,7 +21,7 @@ from tests.core.file_shapes_world import every_of_the_world, refused
 from tests.core.shape_trial import trial
 
 SHAPES = [*every_shape(), *every_found(), *every_of_the_world(), *every_asked(), *every_below()]
-SHAPES += [*every_export(), *every_of_words(), *every_of_desks(), *every_sent(), *every_left()]
+SHAPES += [*every_export(), *every_of_words(), *every_of_desks(), *every_sent(), *every_left(), *every_abroad()]
 try:
     import osgeo  # noqa: F401
 except ImportError:
@@ -36,7 +37,7 @@ def outcomes(tmp_path_factory):
 
 
 def test_there_are_as_many_shapes_as_said():
-    assert len({shape.label for shape in SHAPES}) == len(SHAPES) >= 1940
+    assert len({shape.label for shape in SHAPES}) == len(SHAPES) >= 2000
 
 
 def test_none_is_read_wrong_and_every_refusal_is_mended_by_an_answer_it_offers(outcomes):

@@ -16,6 +16,8 @@ FEW = 5
 #: other, no other order is looked for.
 _USUAL, _SHARE, _CLEARLY = 4.0, 0.7, 0.98
 _LEAST_STEPS = 20
+#: Of more steps every second, third and so on tells what is usual.
+_MANY_STEPS = 100_000
 #: More points than so many in a square of a median step a side are in no order of a walk.
 _CROWD = 10.0
 #: A step longer than both is no step of a walk: usual steps, metres.
@@ -121,24 +123,37 @@ def _times(time: np.ndarray) -> Optional[np.ndarray]:
 
 def _steps(xy: np.ndarray) -> Tuple[float, float]:
     """Median step (m) of places in order, nan for none, and which share of them are near it; 0 for what is no walk."""
-    step = np.hypot(*np.diff(xy, axis=0).T) if len(xy) > 1 else np.empty(0)
+    some = np.arange(0, len(xy) - 1, max(1, len(xy) // _MANY_STEPS))
+    step = np.hypot(*(xy[some + 1] - xy[some]).T)
     step = step[step > _STILL]
     if not len(step):
         return np.nan, 0.0
     usual = float(np.median(step))
-    if len(step) < _LEAST_STEPS or float(np.median(np.hypot(*(xy[2:] - xy[:-2]).T))) < usual / 2:
-        return usual, 0.0  # few, or the next but one is the nearer one: several rovers take turns
-    if len(xy) > _CROWD * occupied_cells(xy, usual):
-        return usual, 0.0  # far more points than steps of that length need: they do not follow each other
+    if len(step) < _LEAST_STEPS:
+        return usual, 0.0
+    after = some[some < len(xy) - 2]
+    if float(np.median(np.hypot(*(xy[after + 2] - xy[after]).T))) < usual / 2:
+        return usual, 0.0  # the next but one is the nearer one: several rovers take turns
+    if _crowded(xy, usual):
+        return usual, 0.0
     return usual, float(np.mean(step <= _USUAL * usual))
 
 
+def _crowded(xy: np.ndarray, usual: float) -> bool:
+    """Whether there are far more points than steps of that length need: they do not follow each other."""
+    extent = xy.max(axis=0) - xy.min(axis=0)
+    if len(xy) > _CROWD * float(np.prod(np.floor(extent / usual) + 2.0)):
+        return True
+    return len(xy) > _CROWD * occupied_cells(xy, usual)
+
+
 def _top_speed(xy: np.ndarray, time: np.ndarray) -> float:
-    seconds = np.abs(np.diff(time))
-    going = seconds > 0
-    if not going.any():
+    some = np.arange(0, len(xy) - 1, max(1, len(xy) // _MANY_STEPS))
+    seconds = np.abs(time[some + 1] - time[some])
+    going = some[seconds > 0]
+    if not len(going):
         return np.nan
-    speed = np.hypot(*np.diff(xy, axis=0)[going].T) / seconds[going]
+    speed = np.hypot(*(xy[going + 1] - xy[going]).T) / seconds[seconds > 0]
     return max(_SPEED, _FASTER * float(np.percentile(speed, 90)))
 
 

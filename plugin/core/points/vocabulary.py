@@ -157,6 +157,7 @@ CERTAIN: Dict[str, str] = {
         zeit uhrzeit zeitpunkt datum datumzeit datumuhrzeit zeitstempel
         hora fechahora fecha tiempo fechayhora
         utcdatetime gpsdatetime gpsdate gpstimestamp utcdate recordedat measuredat surveytime surveydate
-        datetijd tijd datumtijd dataora ora dataehora czas dataczas cas datumcas tid datumtid datotid dato
+        datetijd tijd datumtijd datumentijd dataora dataeora ora dataehora godzina dataigodzina datagodzina
+        datumochtid datumacas hodina czas dataczas cas datumcas tid datumtid datotid dato
         tidspunkt aika paivays ido datum ora vreme zaman tarih время дата датавремя""",
 }  # fmt: skip
