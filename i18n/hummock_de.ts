@@ -637,9 +637,24 @@
       <translation>Beide Positionen der Basis gelten als in {crs} gegeben; eine in einem anderen Bezugssystem brächte den Unterschied der Bezugssysteme in alle Punkte.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Bottom of a ditch, gutter</source>
+      <translation>Grabensohle, Rinne</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Boundaries here are the limits of the surface, not legal boundaries of land.</source>
       <translation>Grenzen sind hier die der Oberfläche, keine rechtlichen Grundstücksgrenzen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Boundary of the survey</source>
+      <translation>Grenze der Aufnahme</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Building</source>
+      <translation>Gebäude</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -1027,6 +1042,11 @@
       <translation>Querneigung zu den Rändern: Fällt jede Fahrbahnhälfte sicher mit {least} % zu ihrem Rand?</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Crown, ridge</source>
+      <translation>Straßenkrone, Rücken</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/storage_page.py" />
       <source>Curves of the water's area and volume by its level, from the pit to the spill.</source>
       <translation>Kurven von Fläche und Volumen des Wassers nach seinem Pegel, vom Tiefpunkt bis zum Überlauf.</translation>
@@ -1233,6 +1253,16 @@
       <translation>Ost- und Nordwert vertauscht</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Edge of a ditch</source>
+      <translation>Grabenkante</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Edge of paving</source>
+      <translation>Belagsrand</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Edit</source>
       <translation>Änderung</translation>
@@ -1376,6 +1406,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Feet: 0.3048 m (international) and 1200/3937 m (US survey), NIST SP 811.</source>
       <translation>Fuß: 0,3048 m (international) und 1200/3937 m (US-Vermessung), NIST SP 811.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Fence</source>
+      <translation>Zaun</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -1663,6 +1698,11 @@
       <translation>Lassen Sie Leitungen im Boden orten, bevor gegraben oder gerammt wird; sie stehen nicht in dieser Liste.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Hedge</source>
+      <translation>Hecke</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>Height</source>
       <translation>Höhe</translation>
@@ -1946,6 +1986,21 @@
       <location filename="../plugin/core/report/first_things.py" />
       <source>Kept out of the surface: {count} of {all} points ({share} %).</source>
       <translation>Nicht in der Oberfläche: {count} von {all} Punkten ({share} %).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Kerb or step</source>
+      <translation>Bordstein oder Stufe</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Kerb or step (foot)</source>
+      <translation>Bordstein oder Stufe (Fuß)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Kerb or step (top)</source>
+      <translation>Bordstein oder Stufe (Oberkante)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
@@ -2515,6 +2570,11 @@
       <translation>Nicht für Bau, Verkehr oder Absteckung ohne unabhängige Kontrollen.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Not surveyed</source>
+      <translation>Nicht aufgenommen</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there are {count}. What they show is 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</source>
       <translation>Nicht geprüft nach FGDC-STD-007.3-1998: Verlangt werden {needed} Kontrollpunkte, es sind {count}. Was sie zeigen: 1,9600 × RMSEz = {accuracy:.3f} {symbol}.</translation>
@@ -2749,6 +2809,11 @@
       <location filename="../plugin/core/georeference/heights.py" />
       <source>Orthometric heights changed to ellipsoidal ones: height plus geoid separation.</source>
       <translation>Orthometrische Höhen wurden in ellipsoidische geändert: Höhe plus Geoidundulation.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Other line</source>
+      <translation>Andere Linie</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -3105,6 +3170,16 @@
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Residuals at the control points: fitted minus control</source>
       <translation>Restklaffungen an den Passpunkten: eingepasst minus Soll</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Rim (bottom)</source>
+      <translation>Rand (unten)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Rim (top)</source>
+      <translation>Rand (oben)</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/walk_area.py" />
@@ -4438,6 +4513,11 @@
       <translation>Bis Station ({unit})</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Toe of a slope</source>
+      <translation>Böschungsunterkante</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Too few places were visited twice to say how far heights wander. Walk a few passes across the others.</source>
       <translation>Zu wenige Stellen wurden zweimal begangen, um zu sagen, wie weit Höhen wandern. Gehen Sie ein paar Bahnen quer zu den anderen.</translation>
@@ -4446,6 +4526,11 @@
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>Too little ground agrees within {most:g} m to tell the height offset between {existing_name} and {design_name}: none is taken off, and the intervals rest on its standard deviation of {sigma:g} m. Give the offset if you know it.</source>
       <translation>Zu wenig Gelände stimmt auf {most:g} m überein, um den Höhenversatz zwischen {existing_name} und {design_name} anzugeben: Es wird keiner abgezogen, und die Intervalle beruhen auf seiner Standardabweichung von {sigma:g} m. Geben Sie den Versatz an, wenn Sie ihn kennen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Top of a slope</source>
+      <translation>Böschungsoberkante</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -4550,6 +4635,11 @@
       <location filename="../plugin/core/georeference/position.py" />
       <source>W</source>
       <translation>W</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Wall</source>
+      <translation>Mauer</translation>
     </message>
     <message>
       <location filename="../plugin/core/job/water.py" />
@@ -4766,6 +4856,11 @@
       <location filename="../plugin/core/points/antenna.py" />
       <source>a line of it says a pole height, and nothing says whether its heights are those of the ground or of the antenna</source>
       <translation>eine ihrer Zeilen nennt eine Stabhöhe, und nichts sagt, ob ihre Höhen die des Bodens oder der Antenne sind</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>a line of words</source>
+      <translation>einer Zeile mit Worten</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -5170,6 +5265,11 @@
     </message>
     <message>
       <location filename="../plugin/core/points/plan_columns.py" />
+      <source>columns {first} and {second} are easting and northing, as the CRS has its axes X and Y</source>
+      <translation>die Spalten {first} und {second} sind Rechts- und Hochwert, da das KBS seine Achsen so X und Y nennt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/plan_columns.py" />
       <source>columns {first} and {second} are {first_role} and {second_role}: no other reading lands in the area of use of the CRS ({area})</source>
       <translation>die Spalten {first} und {second} sind {first_role} und {second_role}: Keine andere Lesart fällt in den Geltungsbereich des KBS ({area})</translation>
     </message>
@@ -5336,6 +5436,11 @@
     </message>
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
+      <source>decimal degrees, longitudes from 0 to 360: {shown}</source>
+      <translation>Dezimalgrad, Längen von 0 bis 360: {shown}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
       <source>decimal degrees: {shown}</source>
       <translation>Dezimalgrad: {shown}</translation>
     </message>
@@ -5363,6 +5468,11 @@
       <location filename="../plugin/core/points/angle_forms.py" />
       <source>degrees, minutes and seconds in one: {shown}</source>
       <translation>Grad, Minuten und Sekunden in einem: {shown}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>degrees, minutes, seconds and their decimals in one run of digits: {shown}</source>
+      <translation>Grad, Minuten, Sekunden und ihre Dezimalen in einer Ziffernfolge: {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
@@ -5731,8 +5841,8 @@
     </message>
     <message>
       <location filename="../plugin/core/points/antenna.py" />
-      <source>heights of the ground, counted up, whatever the header says</source>
-      <translation>Höhen des Geländes, nach oben gezählt, was auch die Kopfzeile sagt</translation>
+      <source>heights of the ground, counted up, whatever the words say</source>
+      <translation>Höhen des Geländes, nach oben gezählt, was die Worte auch sagen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5860,6 +5970,11 @@
       <translation>vor ihren Rechtswerten steht eine Zahl, {number}, und in {crs} gibt es dort keine</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>its header or a line of words says depths or heights that count down, and nothing says whether they are</source>
+      <translation>der Kopf oder eine Zeile mit Worten spricht von Tiefen oder nach unten gezählten Höhen, und nichts sagt, ob es solche sind</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_file.py" />
       <source>its header says feet, and not whether international or U.S. survey feet</source>
       <translation>ihre Kopfzeile sagt Fuß, aber nicht, ob internationale oder US-Vermessungsfuß</translation>
@@ -5878,6 +5993,11 @@
       <location filename="../plugin/core/points/antenna.py" />
       <source>its heights are those of the antenna, and nothing says how high it stood above the ground</source>
       <translation>ihre Höhen sind die der Antenne, und nichts sagt, wie hoch sie über dem Gelände stand</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/fixed_places.py" />
+      <source>its numbers stand side by side without a blank, and nothing says where columns begin</source>
+      <translation>die Zahlen stehen ohne Leerzeichen nebeneinander, und nichts sagt, wo Spalten beginnen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5999,6 +6119,11 @@
       <location filename="../plugin/core/georeference/crs_said.py" />
       <source>line {line}, behind the first points, says “{words}”, and {crs} was chosen; where that is so only from there on, save its parts as files of their own</source>
       <translation>Zeile {line}, hinter den ersten Punkten, sagt „{words}“, und gewählt wurde {crs}; gilt das erst von dort an, die Teile als eigene Dateien speichern</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/fixed_places.py" />
+      <source>line {line}: {shown}</source>
+      <translation>Zeile {line}: {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -6884,6 +7009,16 @@
       <translation>das Archiv enthält {count} Dateien</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>the area of use of the CRS</source>
+      <translation>der Gültigkeitsbereich des KBS</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/west_doubt.py" />
+      <source>the area of use of the CRS of the project</source>
+      <translation>der Gültigkeitsbereich des KBS des Projekts</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea_said.py" />
       <source>the checksum is {found}, but the characters give {right}: damaged on its way</source>
       <translation>die Prüfsumme ist {found}, aber die Zeichen ergeben {right}: unterwegs beschädigt</translation>
@@ -6979,11 +7114,6 @@
       <translation>die Kopfzeile nennt die Spalten {first} und {second} {first_role} und {second_role}, aber so gelesen liegen die Punkte außerhalb des Geltungsbereichs des KBS ({area}), und vertauscht oder anders gelesen darin</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/antenna.py" />
-      <source>the header says depths, and nothing says whether they count down or are heights</source>
-      <translation>die Kopfzeile sagt Tiefen, und nichts sagt, ob sie nach unten zählen oder Höhen sind</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>the header says that coordinates are in {unit}</source>
       <translation>die Kopfzeile sagt, dass Koordinaten in {unit} sind</translation>
@@ -7047,6 +7177,11 @@
       <location filename="../plugin/core/points/nmea_said.py" />
       <source>the line is no NMEA sentence</source>
       <translation>die Zeile ist kein NMEA-Satz</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>the longitudes of column {column} have no sign and no letter, and {why} speaks for the west</source>
+      <translation>die Längen der Spalte {column} haben weder Vorzeichen noch Buchstaben, und {why} spricht für den Westen</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/causes_said.py" />
@@ -7228,6 +7363,16 @@
       <location filename="../plugin/core/georeference/base_shift.py" />
       <source>their mean all the same</source>
       <translation>trotzdem ihr Mittel</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>they count to the east: {shown}</source>
+      <translation>sie zählen nach Osten: {shown}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>they count to the west: {shown}</source>
+      <translation>sie zählen nach Westen: {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -8449,6 +8594,11 @@
       <translation>{file}, Zeile {line}: In der Kopfzeile fehlt {column}; sie braucht line, status und reason.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>{file}, line {line}: the header must be {columns}.</source>
+      <translation>{file}, Zeile {line}: Der Kopf muss {columns} sein.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/named.py" />
       <source>{file}, line {line}: the point of survey line {survey_line} is not {name}, and no other point is {name} for sure; the decision has no effect.</source>
       <translation>{file}, Zeile {line}: Der Punkt der Vermessungszeile {survey_line} ist nicht {name}, und kein anderer Punkt ist sicher {name}; die Entscheidung hat keine Wirkung.</translation>
@@ -8505,6 +8655,7 @@
     </message>
     <message>
       <location filename="../plugin/core/earthwork/design_table.py" />
+      <location filename="../plugin/core/handover/plan_symbols.py" />
       <source>{file}, line {line}: this is not a text table. Save it as CSV.</source>
       <translation>{file}, Zeile {line}: Das ist keine Texttabelle. Speichern Sie sie als CSV.</translation>
     </message>
@@ -8537,6 +8688,11 @@
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{file}, line {line}: {attribute}=“{found}” of &lt;{element}&gt; cannot be; mend it.</source>
       <translation>{file}, Zeile {line}: {attribute}=„{found}“ von &lt;{element}&gt; kann nicht sein; berichtigen Sie es.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>{file}, line {line}: {column} cannot be “{value}”. It must be {must}.</source>
+      <translation>{file}, Zeile {line}: {column} kann nicht „{value}“ sein. Möglich: {must}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -8747,6 +8903,11 @@
       <location filename="../plugin/core/points/sections.py" />
       <source>{file}: from line {line} on other columns or units are said; the lines behind it are read so.</source>
       <translation>{file}: Ab Zeile {line} sind andere Spalten oder Einheiten angegeben; die Zeilen danach werden so gelesen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/changed_signs.py" />
+      <source>{file}: from line {line} on {other} parts the columns in place of {sign}; {count} lines are read so.</source>
+      <translation>{file}: Ab Zeile {line} trennt {other} die Spalten statt {sign}; {count} Zeilen werden so gelesen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/lines_of_text.py" />
@@ -9179,6 +9340,11 @@
       <translation>{file}: Die Einläufe sind nicht lesbar ({reason}); prüfen Sie den Pfad.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>{file}: the last row must have neither words nor kind, so that every line is drawn. Add one.</source>
+      <translation>{file}: Die letzte Zeile darf weder „words“ noch „kind“ haben, damit jede Linie gezeichnet wird. Ergänzen Sie eine.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}: the mesh file cannot be read ({reason}); check the path.</source>
       <translation>{file}: Die Mesh-Datei ist nicht lesbar ({reason}); prüfen Sie den Pfad.</translation>
@@ -9227,6 +9393,11 @@
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{file}: the table of limits cannot be read ({reason}). Check the path and the file.</source>
       <translation>{file}: Die Tabelle der Grenzwerte ist nicht lesbar ({reason}). Prüfen Sie Pfad und Datei.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>{file}: the table of line symbols cannot be read ({reason}). Check the path.</source>
+      <translation>{file}: Die Tabelle der Liniensignaturen kann nicht gelesen werden ({reason}). Prüfen Sie den Pfad.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/source.py" />
@@ -10397,6 +10568,11 @@
       <translation>Eine 2DM-Datei kann ihr KBS nicht aufnehmen. Ist hier keines angegeben, wird es aus der .prj-Datei neben dem Mesh gelesen oder vom Mesh-Layer übernommen.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>A CSV file of your own that says how lines are drawn: words, kind, name, colour, width_mm, dashes, mark, every_mm. Empty: the table in the plugin’s folder core/handover (plan_symbols.csv), a start for yours.</source>
+      <translation>Eine eigene CSV-Datei, die sagt, wie Linien gezeichnet werden: words, kind, name, colour, width_mm, dashes, mark, every_mm. Leer: die Tabelle im Ordner core/handover des Plugins (plan_symbols.csv), ein Anfang für Ihre.</translation>
+    </message>
+    <message>
       <location filename="../plugin/gui/jobtask.py" />
       <source>A fault in the program, not in your file: {reason}</source>
       <translation>Ein Fehler im Programm, nicht in Ihrer Datei: {reason}</translation>
@@ -11092,8 +11268,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
-      <source>Breaklines, boundary and voids, such as the layer that “Build the surface” writes.</source>
-      <translation>Bruchkanten, Umring und Aussparungen, etwa der Layer, den „Oberfläche bilden“ schreibt.</translation>
+      <source>Breaklines, boundary and voids, such as the layer that “Build the surface” writes, and lines found without codes. Each is drawn as what its label or kind says.</source>
+      <translation>Bruchkanten, Umring und Aussparungen, etwa der Layer, den „Gelände aufbauen“ schreibt, und ohne Codes gefundene Linien. Jede wird als das gezeichnet, was ihre Bezeichnung oder Art sagt.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/steps.py" />
@@ -11992,8 +12168,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
-      <source>Drawn below all else, in the style that the layer has.</source>
-      <translation>Unter allem anderen gezeichnet, im Stil des Layers.</translation>
+      <source>Drawn below all else as outlines with what the layer’s display name says of each.</source>
+      <translation>Unter allem anderen als Umrisse gezeichnet, mit dem, was der Anzeigename des Layers von jedem sagt.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
@@ -13013,7 +13189,7 @@
       <translation>Gitterstrecke durch Geländestrecke, wo ein Faktor für das Gelände vorgeschrieben ist.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/planlayout.py" />
+      <location filename="../plugin/processing/plancolumn.py" />
       <source>Grid north</source>
       <translation>Gitternord</translation>
     </message>
@@ -13230,7 +13406,7 @@
       <translation>Gewünschte Höhen</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/plantexts.py" />
       <source>Heights were not tested against independent check points.</source>
       <translation>Höhen wurden nicht gegen unabhängige Kontrollpunkte geprüft.</translation>
     </message>
@@ -13418,9 +13594,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/contoursheet.py" />
-      <location filename="../plugin/processing/plansheet.py" />
       <source>In the unit of the interval.</source>
       <translation>In der Einheit der Äquidistanz.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>In the unit of the interval. Empty: as many as the survey’s own noise supports.</source>
+      <translation>In der Einheit der Äquidistanz. Leer: so viele, wie das eigene Rauschen der Aufnahme trägt.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
@@ -13594,7 +13774,7 @@
       <translation>Bordsteine, Mauern, Gräben und Böschungskanten, aus Punkten ohne Codes.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/planlayout.py" />
+      <location filename="../plugin/processing/plancolumn.py" />
       <source>Key map</source>
       <translation>Übersichtskarte</translation>
     </message>
@@ -13782,7 +13962,7 @@
       <translation>Überschuss (m³)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/planlayout.py" />
+      <location filename="../plugin/processing/plancolumn.py" />
       <source>Legend</source>
       <translation>Legende</translation>
     </message>
@@ -13916,6 +14096,7 @@
     <message>
       <location filename="../plugin/processing/drapelines.py" />
       <location filename="../plugin/processing/handoverfiles.py" />
+      <location filename="../plugin/processing/planlayers.py" />
       <source>Lines</source>
       <translation>Linien</translation>
     </message>
@@ -14880,6 +15061,7 @@
       <translation>Papier</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/planlayers.py" />
       <location filename="../plugin/processing/plansheet.py" />
       <source>Parcels</source>
       <translation>Flurstücke</translation>
@@ -15861,7 +16043,7 @@
       <translation>Anteil der Oberfläche (%)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/planlayout.py" />
+      <location filename="../plugin/processing/plancolumn.py" />
       <source>Sheet</source>
       <translation>Blatt</translation>
     </message>
@@ -16615,6 +16797,11 @@
       <translation>Tabelle der Grenzwerte (CSV; leer: die mit Hummock gelieferte)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Table of line symbols</source>
+      <translation>Tabelle der Liniensignaturen</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/parameters.py" />
       <source>Tables (*.csv *.txt);;All files (*)</source>
       <translation>Tabellen (*.csv *.txt);;Alle Dateien (*)</translation>
@@ -16676,8 +16863,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
-      <source>The day of the survey, as it shall be written.</source>
-      <translation>Der Tag der Vermessung, wie er geschrieben werden soll.</translation>
+      <source>The day of the survey, as it shall be written. Empty: by the times of the survey.</source>
+      <translation>Der Tag der Aufnahme, wie er geschrieben werden soll. Leer: nach den Zeiten der Aufnahme.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterchange.py" />
@@ -18200,6 +18387,16 @@
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
+      <source>decimal degrees, longitudes from 0 to 360</source>
+      <translation>Dezimalgrad, Längen von 0 bis 360</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>decimal degrees, longitudes that count to the west</source>
+      <translation>Dezimalgrad, Längen nach Westen gezählt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
       <source>decimal degrees, or with signs between degrees, minutes and seconds</source>
       <translation>Dezimalgrad oder mit Zeichen zwischen Grad, Minuten und Sekunden</translation>
     </message>
@@ -18212,6 +18409,11 @@
       <location filename="../plugin/processing/importoptions.py" />
       <source>degrees and minutes in one (4807.035)</source>
       <translation>Grad und Minuten in einem (4807.035)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>degrees, minutes and seconds in a run of digits, the last {count} decimals</source>
+      <translation>Grad, Minuten und Sekunden in einer Ziffernfolge, die letzten {count} Stellen Dezimalen</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />

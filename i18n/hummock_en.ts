@@ -637,8 +637,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Bottom of a ditch, gutter</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Boundaries here are the limits of the surface, not legal boundaries of land.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Boundary of the survey</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Building</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1027,6 +1042,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Crown, ridge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/storage_page.py" />
       <source>Curves of the water's area and volume by its level, from the pit to the spill.</source>
       <translation type="unfinished" />
@@ -1233,6 +1253,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Edge of a ditch</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Edge of paving</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Edit</source>
       <translation type="unfinished" />
@@ -1375,6 +1405,11 @@
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Feet: 0.3048 m (international) and 1200/3937 m (US survey), NIST SP 811.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Fence</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1663,6 +1698,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Hedge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>Height</source>
       <translation type="unfinished" />
@@ -1945,6 +1985,21 @@
     <message>
       <location filename="../plugin/core/report/first_things.py" />
       <source>Kept out of the surface: {count} of {all} points ({share} %).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Kerb or step</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Kerb or step (foot)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Kerb or step (top)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2515,6 +2570,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Not surveyed</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there are {count}. What they show is 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</source>
       <translation type="unfinished" />
@@ -2748,6 +2808,11 @@
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
       <source>Orthometric heights changed to ellipsoidal ones: height plus geoid separation.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Other line</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3104,6 +3169,16 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Residuals at the control points: fitted minus control</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Rim (bottom)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Rim (top)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4438,6 +4513,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Toe of a slope</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Too few places were visited twice to say how far heights wander. Walk a few passes across the others.</source>
       <translation type="unfinished" />
@@ -4445,6 +4525,11 @@
     <message>
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>Too little ground agrees within {most:g} m to tell the height offset between {existing_name} and {design_name}: none is taken off, and the intervals rest on its standard deviation of {sigma:g} m. Give the offset if you know it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Top of a slope</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4549,6 +4634,11 @@
     <message>
       <location filename="../plugin/core/georeference/position.py" />
       <source>W</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Wall</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4765,6 +4855,11 @@
     <message>
       <location filename="../plugin/core/points/antenna.py" />
       <source>a line of it says a pole height, and nothing says whether its heights are those of the ground or of the antenna</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>a line of words</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5170,6 +5265,11 @@
     </message>
     <message>
       <location filename="../plugin/core/points/plan_columns.py" />
+      <source>columns {first} and {second} are easting and northing, as the CRS has its axes X and Y</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/plan_columns.py" />
       <source>columns {first} and {second} are {first_role} and {second_role}: no other reading lands in the area of use of the CRS ({area})</source>
       <translation type="unfinished" />
     </message>
@@ -5336,6 +5436,11 @@
     </message>
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
+      <source>decimal degrees, longitudes from 0 to 360: {shown}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
       <source>decimal degrees: {shown}</source>
       <translation type="unfinished" />
     </message>
@@ -5362,6 +5467,11 @@
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
       <source>degrees, minutes and seconds in one: {shown}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>degrees, minutes, seconds and their decimals in one run of digits: {shown}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5731,7 +5841,7 @@
     </message>
     <message>
       <location filename="../plugin/core/points/antenna.py" />
-      <source>heights of the ground, counted up, whatever the header says</source>
+      <source>heights of the ground, counted up, whatever the words say</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5860,6 +5970,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>its header or a line of words says depths or heights that count down, and nothing says whether they are</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_file.py" />
       <source>its header says feet, and not whether international or U.S. survey feet</source>
       <translation type="unfinished" />
@@ -5877,6 +5992,11 @@
     <message>
       <location filename="../plugin/core/points/antenna.py" />
       <source>its heights are those of the antenna, and nothing says how high it stood above the ground</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/fixed_places.py" />
+      <source>its numbers stand side by side without a blank, and nothing says where columns begin</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5998,6 +6118,11 @@
     <message>
       <location filename="../plugin/core/georeference/crs_said.py" />
       <source>line {line}, behind the first points, says “{words}”, and {crs} was chosen; where that is so only from there on, save its parts as files of their own</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/fixed_places.py" />
+      <source>line {line}: {shown}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6884,6 +7009,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>the area of use of the CRS</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/west_doubt.py" />
+      <source>the area of use of the CRS of the project</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea_said.py" />
       <source>the checksum is {found}, but the characters give {right}: damaged on its way</source>
       <translation type="unfinished" />
@@ -6979,11 +7114,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/antenna.py" />
-      <source>the header says depths, and nothing says whether they count down or are heights</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>the header says that coordinates are in {unit}</source>
       <translation type="unfinished" />
@@ -7046,6 +7176,11 @@
     <message>
       <location filename="../plugin/core/points/nmea_said.py" />
       <source>the line is no NMEA sentence</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>the longitudes of column {column} have no sign and no letter, and {why} speaks for the west</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7227,6 +7362,16 @@
     <message>
       <location filename="../plugin/core/georeference/base_shift.py" />
       <source>their mean all the same</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>they count to the east: {shown}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>they count to the west: {shown}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8449,6 +8594,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>{file}, line {line}: the header must be {columns}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/named.py" />
       <source>{file}, line {line}: the point of survey line {survey_line} is not {name}, and no other point is {name} for sure; the decision has no effect.</source>
       <translation type="unfinished" />
@@ -8505,6 +8655,7 @@
     </message>
     <message>
       <location filename="../plugin/core/earthwork/design_table.py" />
+      <location filename="../plugin/core/handover/plan_symbols.py" />
       <source>{file}, line {line}: this is not a text table. Save it as CSV.</source>
       <translation type="unfinished" />
     </message>
@@ -8536,6 +8687,11 @@
     <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{file}, line {line}: {attribute}=“{found}” of &lt;{element}&gt; cannot be; mend it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>{file}, line {line}: {column} cannot be “{value}”. It must be {must}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8746,6 +8902,11 @@
     <message>
       <location filename="../plugin/core/points/sections.py" />
       <source>{file}: from line {line} on other columns or units are said; the lines behind it are read so.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/changed_signs.py" />
+      <source>{file}: from line {line} on {other} parts the columns in place of {sign}; {count} lines are read so.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -9179,6 +9340,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>{file}: the last row must have neither words nor kind, so that every line is drawn. Add one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}: the mesh file cannot be read ({reason}); check the path.</source>
       <translation type="unfinished" />
@@ -9226,6 +9392,11 @@
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{file}: the table of limits cannot be read ({reason}). Check the path and the file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>{file}: the table of line symbols cannot be read ({reason}). Check the path.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10397,6 +10568,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>A CSV file of your own that says how lines are drawn: words, kind, name, colour, width_mm, dashes, mark, every_mm. Empty: the table in the plugin’s folder core/handover (plan_symbols.csv), a start for yours.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/gui/jobtask.py" />
       <source>A fault in the program, not in your file: {reason}</source>
       <translation type="unfinished" />
@@ -11092,7 +11268,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
-      <source>Breaklines, boundary and voids, such as the layer that “Build the surface” writes.</source>
+      <source>Breaklines, boundary and voids, such as the layer that “Build the surface” writes, and lines found without codes. Each is drawn as what its label or kind says.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11992,7 +12168,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
-      <source>Drawn below all else, in the style that the layer has.</source>
+      <source>Drawn below all else as outlines with what the layer’s display name says of each.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -13013,7 +13189,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/planlayout.py" />
+      <location filename="../plugin/processing/plancolumn.py" />
       <source>Grid north</source>
       <translation type="unfinished" />
     </message>
@@ -13230,7 +13406,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/plantexts.py" />
       <source>Heights were not tested against independent check points.</source>
       <translation type="unfinished" />
     </message>
@@ -13418,8 +13594,12 @@
     </message>
     <message>
       <location filename="../plugin/processing/contoursheet.py" />
-      <location filename="../plugin/processing/plansheet.py" />
       <source>In the unit of the interval.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>In the unit of the interval. Empty: as many as the survey’s own noise supports.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -13594,7 +13774,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/planlayout.py" />
+      <location filename="../plugin/processing/plancolumn.py" />
       <source>Key map</source>
       <translation type="unfinished" />
     </message>
@@ -13782,7 +13962,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/planlayout.py" />
+      <location filename="../plugin/processing/plancolumn.py" />
       <source>Legend</source>
       <translation type="unfinished" />
     </message>
@@ -13916,6 +14096,7 @@
     <message>
       <location filename="../plugin/processing/drapelines.py" />
       <location filename="../plugin/processing/handoverfiles.py" />
+      <location filename="../plugin/processing/planlayers.py" />
       <source>Lines</source>
       <translation type="unfinished" />
     </message>
@@ -14880,6 +15061,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/planlayers.py" />
       <location filename="../plugin/processing/plansheet.py" />
       <source>Parcels</source>
       <translation type="unfinished" />
@@ -15861,7 +16043,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/planlayout.py" />
+      <location filename="../plugin/processing/plancolumn.py" />
       <source>Sheet</source>
       <translation type="unfinished" />
     </message>
@@ -16615,6 +16797,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Table of line symbols</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/parameters.py" />
       <source>Tables (*.csv *.txt);;All files (*)</source>
       <translation type="unfinished" />
@@ -16676,7 +16863,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
-      <source>The day of the survey, as it shall be written.</source>
+      <source>The day of the survey, as it shall be written. Empty: by the times of the survey.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -18200,6 +18387,16 @@
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
+      <source>decimal degrees, longitudes from 0 to 360</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>decimal degrees, longitudes that count to the west</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
       <source>decimal degrees, or with signs between degrees, minutes and seconds</source>
       <translation type="unfinished" />
     </message>
@@ -18211,6 +18408,11 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>degrees and minutes in one (4807.035)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>degrees, minutes and seconds in a run of digits, the last {count} decimals</source>
       <translation type="unfinished" />
     </message>
     <message>

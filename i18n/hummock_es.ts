@@ -637,9 +637,24 @@
       <translation>Ambas posiciones de la base se tomaron como dadas en {crs}; una en otro dátum pondría la diferencia de dátums en todos los puntos.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Bottom of a ditch, gutter</source>
+      <translation>Fondo de cuneta, rigola</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Boundaries here are the limits of the surface, not legal boundaries of land.</source>
       <translation>Los límites que aquí figuran son los de la superficie, no lindes legales de fincas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Boundary of the survey</source>
+      <translation>Contorno del levantamiento</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Building</source>
+      <translation>Edificio</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -1027,6 +1042,11 @@
       <translation>Pendiente transversal hacia los bordes: ¿cae cada mitad del carril hacia su borde al menos un {least} % con seguridad?</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Crown, ridge</source>
+      <translation>Coronación, cresta</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/storage_page.py" />
       <source>Curves of the water's area and volume by its level, from the pit to the spill.</source>
       <translation>Curvas del área y el volumen del agua según su nivel, desde el punto bajo hasta el rebose.</translation>
@@ -1233,6 +1253,16 @@
       <translation>Coordenadas este y norte intercambiadas</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Edge of a ditch</source>
+      <translation>Borde de cuneta</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Edge of paving</source>
+      <translation>Borde del pavimento</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Edit</source>
       <translation>Edición</translation>
@@ -1376,6 +1406,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Feet: 0.3048 m (international) and 1200/3937 m (US survey), NIST SP 811.</source>
       <translation>Pies: 0,3048 m (internacional) y 1200/3937 m (topográfico de EE. UU.), NIST SP 811.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Fence</source>
+      <translation>Valla</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -1663,6 +1698,11 @@
       <translation>Haga localizar los servicios enterrados antes de excavar o hincar nada; no figuran en esta tabla.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Hedge</source>
+      <translation>Seto</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>Height</source>
       <translation>Cota</translation>
@@ -1946,6 +1986,21 @@
       <location filename="../plugin/core/report/first_things.py" />
       <source>Kept out of the surface: {count} of {all} points ({share} %).</source>
       <translation>Excluidos de la superficie: {count} de {all} puntos ({share} %).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Kerb or step</source>
+      <translation>Bordillo o escalón</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Kerb or step (foot)</source>
+      <translation>Bordillo o escalón (pie)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Kerb or step (top)</source>
+      <translation>Bordillo o escalón (coronación)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
@@ -2515,6 +2570,11 @@
       <translation>No apto para construcción, tráfico ni replanteo sin comprobaciones independientes.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Not surveyed</source>
+      <translation>No levantado</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there are {count}. What they show is 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</source>
       <translation>No ensayado según FGDC-STD-007.3-1998: pide {needed} puntos de comprobación y hay {count}. Lo que muestran es 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</translation>
@@ -2749,6 +2809,11 @@
       <location filename="../plugin/core/georeference/heights.py" />
       <source>Orthometric heights changed to ellipsoidal ones: height plus geoid separation.</source>
       <translation>Alturas ortométricas convertidas en elipsoidales: altura más ondulación del geoide.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Other line</source>
+      <translation>Otra línea</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -3105,6 +3170,16 @@
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Residuals at the control points: fitted minus control</source>
       <translation>Residuos en los puntos de apoyo: ajustado menos apoyo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Rim (bottom)</source>
+      <translation>Borde (abajo)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Rim (top)</source>
+      <translation>Borde (arriba)</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/walk_area.py" />
@@ -4438,6 +4513,11 @@
       <translation>Hasta la estación ({unit})</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Toe of a slope</source>
+      <translation>Pie de talud</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Too few places were visited twice to say how far heights wander. Walk a few passes across the others.</source>
       <translation>Se visitaron dos veces demasiados pocos lugares para decir cuánto vagan las cotas. Haga algunas pasadas transversales a las demás.</translation>
@@ -4446,6 +4526,11 @@
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>Too little ground agrees within {most:g} m to tell the height offset between {existing_name} and {design_name}: none is taken off, and the intervals rest on its standard deviation of {sigma:g} m. Give the offset if you know it.</source>
       <translation>Coincide demasiado poco terreno en {most:g} m para indicar el desfase de cotas entre {existing_name} y {design_name}: no se descuenta ninguno, y los intervalos se basan en su desviación típica de {sigma:g} m. Indique el desfase si lo conoce.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Top of a slope</source>
+      <translation>Coronación de talud</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -4550,6 +4635,11 @@
       <location filename="../plugin/core/georeference/position.py" />
       <source>W</source>
       <translation>O</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Wall</source>
+      <translation>Muro</translation>
     </message>
     <message>
       <location filename="../plugin/core/job/water.py" />
@@ -4766,6 +4856,11 @@
       <location filename="../plugin/core/points/antenna.py" />
       <source>a line of it says a pole height, and nothing says whether its heights are those of the ground or of the antenna</source>
       <translation>una de sus líneas dice una altura de bastón, y nada dice si sus cotas son las del terreno o las de la antena</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>a line of words</source>
+      <translation>una línea de texto</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -5170,6 +5265,11 @@
     </message>
     <message>
       <location filename="../plugin/core/points/plan_columns.py" />
+      <source>columns {first} and {second} are easting and northing, as the CRS has its axes X and Y</source>
+      <translation>las columnas {first} y {second} son este y norte, como el SRC tiene sus ejes X e Y</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/plan_columns.py" />
       <source>columns {first} and {second} are {first_role} and {second_role}: no other reading lands in the area of use of the CRS ({area})</source>
       <translation>las columnas {first} y {second} son {first_role} y {second_role}: ninguna otra lectura cae en el área de uso del SRC ({area})</translation>
     </message>
@@ -5336,6 +5436,11 @@
     </message>
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
+      <source>decimal degrees, longitudes from 0 to 360: {shown}</source>
+      <translation>grados decimales, longitudes de 0 a 360: {shown}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
       <source>decimal degrees: {shown}</source>
       <translation>grados decimales: {shown}</translation>
     </message>
@@ -5363,6 +5468,11 @@
       <location filename="../plugin/core/points/angle_forms.py" />
       <source>degrees, minutes and seconds in one: {shown}</source>
       <translation>grados, minutos y segundos juntos: {shown}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>degrees, minutes, seconds and their decimals in one run of digits: {shown}</source>
+      <translation>grados, minutos, segundos y sus decimales en una sola serie de cifras: {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
@@ -5731,8 +5841,8 @@
     </message>
     <message>
       <location filename="../plugin/core/points/antenna.py" />
-      <source>heights of the ground, counted up, whatever the header says</source>
-      <translation>cotas del terreno, contadas hacia arriba, diga lo que diga el encabezado</translation>
+      <source>heights of the ground, counted up, whatever the words say</source>
+      <translation>cotas del terreno, contadas hacia arriba, digan lo que digan las palabras</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5860,6 +5970,11 @@
       <translation>sus coordenadas este llevan delante un número, {number}, y {crs} no tiene ninguno ahí</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>its header or a line of words says depths or heights that count down, and nothing says whether they are</source>
+      <translation>su encabezado o una línea de texto habla de profundidades o de cotas contadas hacia abajo, y nada dice si lo son</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_file.py" />
       <source>its header says feet, and not whether international or U.S. survey feet</source>
       <translation>su encabezado dice pies, pero no si son internacionales o de agrimensura de EE. UU.</translation>
@@ -5878,6 +5993,11 @@
       <location filename="../plugin/core/points/antenna.py" />
       <source>its heights are those of the antenna, and nothing says how high it stood above the ground</source>
       <translation>sus cotas son las de la antena, y nada indica a qué altura estaba sobre el terreno</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/fixed_places.py" />
+      <source>its numbers stand side by side without a blank, and nothing says where columns begin</source>
+      <translation>sus números van seguidos sin espacio, y nada dice dónde empiezan las columnas</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5999,6 +6119,11 @@
       <location filename="../plugin/core/georeference/crs_said.py" />
       <source>line {line}, behind the first points, says “{words}”, and {crs} was chosen; where that is so only from there on, save its parts as files of their own</source>
       <translation>la línea {line}, tras los primeros puntos, dice «{words}», y se eligió {crs}; si solo vale a partir de ahí, guarde sus partes en archivos propios</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/fixed_places.py" />
+      <source>line {line}: {shown}</source>
+      <translation>línea {line}: {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -6884,6 +7009,16 @@
       <translation>el archivo comprimido contiene {count} archivos</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>the area of use of the CRS</source>
+      <translation>el área de uso del SRC</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/west_doubt.py" />
+      <source>the area of use of the CRS of the project</source>
+      <translation>el área de uso del SRC del proyecto</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea_said.py" />
       <source>the checksum is {found}, but the characters give {right}: damaged on its way</source>
       <translation>la suma de comprobación es {found}, pero los caracteres dan {right}: dañado por el camino</translation>
@@ -6979,11 +7114,6 @@
       <translation>el encabezado nombra las columnas {first} y {second} como {first_role} y {second_role}, pero leídas así los puntos caen fuera del área de uso del SRC ({area}), e intercambiadas o leídas de otro modo, dentro</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/antenna.py" />
-      <source>the header says depths, and nothing says whether they count down or are heights</source>
-      <translation>el encabezado dice profundidades, y nada dice si cuentan hacia abajo o son cotas</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>the header says that coordinates are in {unit}</source>
       <translation>el encabezado dice que las coordenadas están en {unit}</translation>
@@ -7047,6 +7177,11 @@
       <location filename="../plugin/core/points/nmea_said.py" />
       <source>the line is no NMEA sentence</source>
       <translation>la línea no es una sentencia NMEA</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>the longitudes of column {column} have no sign and no letter, and {why} speaks for the west</source>
+      <translation>las longitudes de la columna {column} no tienen signo ni letra, y {why} indica el oeste</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/causes_said.py" />
@@ -7228,6 +7363,16 @@
       <location filename="../plugin/core/georeference/base_shift.py" />
       <source>their mean all the same</source>
       <translation>su media de todos modos</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>they count to the east: {shown}</source>
+      <translation>se cuentan hacia el este: {shown}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>they count to the west: {shown}</source>
+      <translation>se cuentan hacia el oeste: {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -8449,6 +8594,11 @@
       <translation>{file}, línea {line}: al encabezado le falta {column}; necesita line, status y reason.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>{file}, line {line}: the header must be {columns}.</source>
+      <translation>{file}, línea {line}: el encabezado debe ser {columns}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/named.py" />
       <source>{file}, line {line}: the point of survey line {survey_line} is not {name}, and no other point is {name} for sure; the decision has no effect.</source>
       <translation>{file}, línea {line}: el punto de la línea {survey_line} del levantamiento no es {name}, y ningún otro punto es {name} con seguridad; la decisión no tiene efecto.</translation>
@@ -8505,6 +8655,7 @@
     </message>
     <message>
       <location filename="../plugin/core/earthwork/design_table.py" />
+      <location filename="../plugin/core/handover/plan_symbols.py" />
       <source>{file}, line {line}: this is not a text table. Save it as CSV.</source>
       <translation>{file}, línea {line}: esto no es una tabla de texto. Guárdela como CSV.</translation>
     </message>
@@ -8537,6 +8688,11 @@
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{file}, line {line}: {attribute}=“{found}” of &lt;{element}&gt; cannot be; mend it.</source>
       <translation>{file}, línea {line}: {attribute}=«{found}» de &lt;{element}&gt; no es posible; corríjalo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>{file}, line {line}: {column} cannot be “{value}”. It must be {must}.</source>
+      <translation>{file}, línea {line}: {column} no puede ser «{value}». Valores admitidos: {must}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -8747,6 +8903,11 @@
       <location filename="../plugin/core/points/sections.py" />
       <source>{file}: from line {line} on other columns or units are said; the lines behind it are read so.</source>
       <translation>{file}: a partir de la línea {line} se indican otras columnas o unidades; las líneas que siguen se leen según ellas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/changed_signs.py" />
+      <source>{file}: from line {line} on {other} parts the columns in place of {sign}; {count} lines are read so.</source>
+      <translation>{file}: a partir de la línea {line}, {other} separa las columnas en lugar de {sign}; {count} líneas se leen así.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/lines_of_text.py" />
@@ -9179,6 +9340,11 @@
       <translation>{file}: no se pueden leer los sumideros ({reason}); compruebe la ruta.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>{file}: the last row must have neither words nor kind, so that every line is drawn. Add one.</source>
+      <translation>{file}: la última fila no debe tener ni «words» ni «kind», para que se dibuje toda línea. Añada una.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}: the mesh file cannot be read ({reason}); check the path.</source>
       <translation>{file}: no se puede leer el archivo de malla ({reason}); compruebe la ruta.</translation>
@@ -9227,6 +9393,11 @@
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{file}: the table of limits cannot be read ({reason}). Check the path and the file.</source>
       <translation>{file}: no se puede leer la tabla de límites ({reason}). Compruebe la ruta y el archivo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>{file}: the table of line symbols cannot be read ({reason}). Check the path.</source>
+      <translation>{file}: no se puede leer la tabla de símbolos de líneas ({reason}). Compruebe la ruta.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/source.py" />
@@ -10397,6 +10568,11 @@
       <translation>Un archivo 2DM no puede contener su SRC. Si no se indica aquí, se lee del archivo .prj junto a la malla o se toma de la capa de malla.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>A CSV file of your own that says how lines are drawn: words, kind, name, colour, width_mm, dashes, mark, every_mm. Empty: the table in the plugin’s folder core/handover (plan_symbols.csv), a start for yours.</source>
+      <translation>Un archivo CSV propio que dice cómo se dibujan las líneas: words, kind, name, colour, width_mm, dashes, mark, every_mm. Vacío: la tabla de la carpeta core/handover del complemento (plan_symbols.csv), un comienzo para la suya.</translation>
+    </message>
+    <message>
       <location filename="../plugin/gui/jobtask.py" />
       <source>A fault in the program, not in your file: {reason}</source>
       <translation>Un fallo del programa, no de su archivo: {reason}</translation>
@@ -11092,8 +11268,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
-      <source>Breaklines, boundary and voids, such as the layer that “Build the surface” writes.</source>
-      <translation>Líneas de rotura, contorno y huecos, como la capa que escribe «Construir la superficie».</translation>
+      <source>Breaklines, boundary and voids, such as the layer that “Build the surface” writes, and lines found without codes. Each is drawn as what its label or kind says.</source>
+      <translation>Líneas de rotura, contorno y huecos, como la capa que escribe «Construir la superficie», y líneas halladas sin códigos. Cada una se dibuja según su etiqueta o su clase.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/steps.py" />
@@ -11992,8 +12168,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
-      <source>Drawn below all else, in the style that the layer has.</source>
-      <translation>Se dibuja debajo de todo lo demás, con el estilo que tiene la capa.</translation>
+      <source>Drawn below all else as outlines with what the layer’s display name says of each.</source>
+      <translation>Dibujadas debajo de todo lo demás, como contornos, con lo que el nombre para mostrar de la capa dice de cada una.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
@@ -13013,7 +13189,7 @@
       <translation>Distancia en cuadrícula entre distancia en terreno, si hay una prescrita para el emplazamiento.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/planlayout.py" />
+      <location filename="../plugin/processing/plancolumn.py" />
       <source>Grid north</source>
       <translation>Norte de cuadrícula</translation>
     </message>
@@ -13230,7 +13406,7 @@
       <translation>Cotas deseadas</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/plantexts.py" />
       <source>Heights were not tested against independent check points.</source>
       <translation>Las cotas no se ensayaron con puntos de comprobación independientes.</translation>
     </message>
@@ -13418,9 +13594,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/contoursheet.py" />
-      <location filename="../plugin/processing/plansheet.py" />
       <source>In the unit of the interval.</source>
       <translation>En la unidad de la equidistancia.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>In the unit of the interval. Empty: as many as the survey’s own noise supports.</source>
+      <translation>En la unidad de la equidistancia. Vacío: tantos como admite el ruido propio del levantamiento.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
@@ -13594,7 +13774,7 @@
       <translation>Bordillos, muros, cunetas y bordes de taludes, a partir de puntos sin códigos.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/planlayout.py" />
+      <location filename="../plugin/processing/plancolumn.py" />
       <source>Key map</source>
       <translation>Mapa guía</translation>
     </message>
@@ -13782,7 +13962,7 @@
       <translation>Sobrante (m³)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/planlayout.py" />
+      <location filename="../plugin/processing/plancolumn.py" />
       <source>Legend</source>
       <translation>Leyenda</translation>
     </message>
@@ -13916,6 +14096,7 @@
     <message>
       <location filename="../plugin/processing/drapelines.py" />
       <location filename="../plugin/processing/handoverfiles.py" />
+      <location filename="../plugin/processing/planlayers.py" />
       <source>Lines</source>
       <translation>Líneas</translation>
     </message>
@@ -14880,6 +15061,7 @@
       <translation>Papel</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/planlayers.py" />
       <location filename="../plugin/processing/plansheet.py" />
       <source>Parcels</source>
       <translation>Parcelas</translation>
@@ -15861,7 +16043,7 @@
       <translation>Proporción de la superficie (%)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/planlayout.py" />
+      <location filename="../plugin/processing/plancolumn.py" />
       <source>Sheet</source>
       <translation>Hoja</translation>
     </message>
@@ -16615,6 +16797,11 @@
       <translation>Tabla de límites (CSV; vacío: la que acompaña a Hummock)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Table of line symbols</source>
+      <translation>Tabla de símbolos de líneas</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/parameters.py" />
       <source>Tables (*.csv *.txt);;All files (*)</source>
       <translation>Tablas (*.csv *.txt);;Todos los archivos (*)</translation>
@@ -16676,8 +16863,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
-      <source>The day of the survey, as it shall be written.</source>
-      <translation>El día del levantamiento, tal como debe escribirse.</translation>
+      <source>The day of the survey, as it shall be written. Empty: by the times of the survey.</source>
+      <translation>El día del levantamiento, tal como debe escribirse. Vacío: según las horas del levantamiento.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterchange.py" />
@@ -18200,6 +18387,16 @@
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
+      <source>decimal degrees, longitudes from 0 to 360</source>
+      <translation>grados decimales, longitudes de 0 a 360</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>decimal degrees, longitudes that count to the west</source>
+      <translation>grados decimales, longitudes contadas hacia el oeste</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
       <source>decimal degrees, or with signs between degrees, minutes and seconds</source>
       <translation>grados decimales, o con signos entre grados, minutos y segundos</translation>
     </message>
@@ -18212,6 +18409,11 @@
       <location filename="../plugin/processing/importoptions.py" />
       <source>degrees and minutes in one (4807.035)</source>
       <translation>grados y minutos juntos (4807.035)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>degrees, minutes and seconds in a run of digits, the last {count} decimals</source>
+      <translation>grados, minutos y segundos en una serie de cifras, las últimas {count} son decimales</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />

@@ -637,9 +637,24 @@
       <translation>Les deux positions de la base ont été prises en {crs} ; une position dans une autre référence mettrait l'écart des références dans tous les points.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Bottom of a ditch, gutter</source>
+      <translation>Fond de fossé, caniveau</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Boundaries here are the limits of the surface, not legal boundaries of land.</source>
       <translation>Les limites sont ici celles de la surface, non des limites juridiques de propriété.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Boundary of the survey</source>
+      <translation>Limite du levé</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Building</source>
+      <translation>Bâtiment</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -1027,6 +1042,11 @@
       <translation>Pente transversale vers les bords : chaque moitié de la voie descend-elle à coup sûr vers son bord d'au moins {least} % ?</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Crown, ridge</source>
+      <translation>Crête, sommet de chaussée</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/storage_page.py" />
       <source>Curves of the water's area and volume by its level, from the pit to the spill.</source>
       <translation>Courbes de l'aire et du volume de l'eau selon son niveau, du point bas au débordement.</translation>
@@ -1233,6 +1253,16 @@
       <translation>Coordonnées est et nord permutées</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Edge of a ditch</source>
+      <translation>Bord de fossé</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Edge of paving</source>
+      <translation>Bord de revêtement</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Edit</source>
       <translation>Modification</translation>
@@ -1376,6 +1406,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Feet: 0.3048 m (international) and 1200/3937 m (US survey), NIST SP 811.</source>
       <translation>Pieds : 0,3048 m (international) et 1200/3937 m (US survey), NIST SP 811.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Fence</source>
+      <translation>Clôture</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -1663,6 +1698,11 @@
       <translation>Faites repérer les réseaux enterrés avant de creuser ou de planter quoi que ce soit ; ils ne sont pas dans ce tableau.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Hedge</source>
+      <translation>Haie</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>Height</source>
       <translation>Altitude</translation>
@@ -1946,6 +1986,21 @@
       <location filename="../plugin/core/report/first_things.py" />
       <source>Kept out of the surface: {count} of {all} points ({share} %).</source>
       <translation>Tenus hors de la surface : {count} points sur {all} ({share} %).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Kerb or step</source>
+      <translation>Bordure ou marche</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Kerb or step (foot)</source>
+      <translation>Bordure ou marche (pied)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Kerb or step (top)</source>
+      <translation>Bordure ou marche (haut)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
@@ -2515,6 +2570,11 @@
       <translation>Ni pour la construction, ni pour la circulation, ni pour l'implantation sans contrôles indépendants.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Not surveyed</source>
+      <translation>Non levé</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there are {count}. What they show is 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</source>
       <translation>Non testé selon FGDC-STD-007.3-1998 : il faut {needed} points de contrôle et il y en a {count}. Ce qu'ils montrent : 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</translation>
@@ -2749,6 +2809,11 @@
       <location filename="../plugin/core/georeference/heights.py" />
       <source>Orthometric heights changed to ellipsoidal ones: height plus geoid separation.</source>
       <translation>Altitudes orthométriques changées en hauteurs ellipsoïdales : altitude plus ondulation du géoïde.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Other line</source>
+      <translation>Autre ligne</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -3105,6 +3170,16 @@
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Residuals at the control points: fitted minus control</source>
       <translation>Résidus aux points d'appui : ajusté moins appui</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Rim (bottom)</source>
+      <translation>Rebord (bas)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Rim (top)</source>
+      <translation>Rebord (haut)</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/walk_area.py" />
@@ -4438,6 +4513,11 @@
       <translation>Jusqu'à l'abscisse ({unit})</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Toe of a slope</source>
+      <translation>Pied de talus</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Too few places were visited twice to say how far heights wander. Walk a few passes across the others.</source>
       <translation>Trop peu d'endroits ont été visités deux fois pour dire de combien les altitudes dérivent. Parcourez quelques passages en travers des autres.</translation>
@@ -4446,6 +4526,11 @@
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>Too little ground agrees within {most:g} m to tell the height offset between {existing_name} and {design_name}: none is taken off, and the intervals rest on its standard deviation of {sigma:g} m. Give the offset if you know it.</source>
       <translation>Trop peu de terrain concorde à {most:g} m près pour dire le décalage d'altitude entre {existing_name} et {design_name} : aucun n'est retiré, et les intervalles reposent sur son écart-type de {sigma:g} m. Donnez le décalage si vous le connaissez.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Top of a slope</source>
+      <translation>Crête de talus</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -4550,6 +4635,11 @@
       <location filename="../plugin/core/georeference/position.py" />
       <source>W</source>
       <translation>O</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Wall</source>
+      <translation>Mur</translation>
     </message>
     <message>
       <location filename="../plugin/core/job/water.py" />
@@ -4766,6 +4856,11 @@
       <location filename="../plugin/core/points/antenna.py" />
       <source>a line of it says a pole height, and nothing says whether its heights are those of the ground or of the antenna</source>
       <translation>une de ses lignes donne une hauteur de canne, et rien ne dit si ses altitudes sont celles du sol ou de l'antenne</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>a line of words</source>
+      <translation>une ligne de texte</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -5170,6 +5265,11 @@
     </message>
     <message>
       <location filename="../plugin/core/points/plan_columns.py" />
+      <source>columns {first} and {second} are easting and northing, as the CRS has its axes X and Y</source>
+      <translation>les colonnes {first} et {second} sont l'est et le nord, comme le SCR a ses axes X et Y</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/plan_columns.py" />
       <source>columns {first} and {second} are {first_role} and {second_role}: no other reading lands in the area of use of the CRS ({area})</source>
       <translation>les colonnes {first} et {second} sont {first_role} et {second_role} : aucune autre lecture ne tombe dans la zone d'utilisation du SCR ({area})</translation>
     </message>
@@ -5336,6 +5436,11 @@
     </message>
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
+      <source>decimal degrees, longitudes from 0 to 360: {shown}</source>
+      <translation>degrés décimaux, longitudes de 0 à 360 : {shown}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
       <source>decimal degrees: {shown}</source>
       <translation>degrés décimaux : {shown}</translation>
     </message>
@@ -5363,6 +5468,11 @@
       <location filename="../plugin/core/points/angle_forms.py" />
       <source>degrees, minutes and seconds in one: {shown}</source>
       <translation>degrés, minutes et secondes en un seul nombre : {shown}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>degrees, minutes, seconds and their decimals in one run of digits: {shown}</source>
+      <translation>degrés, minutes, secondes et leurs décimales d'une seule suite de chiffres : {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
@@ -5731,8 +5841,8 @@
     </message>
     <message>
       <location filename="../plugin/core/points/antenna.py" />
-      <source>heights of the ground, counted up, whatever the header says</source>
-      <translation>altitudes du sol, comptées vers le haut, quoi que dise l'en-tête</translation>
+      <source>heights of the ground, counted up, whatever the words say</source>
+      <translation>altitudes du terrain, comptées vers le haut, quoi que disent les mots</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5860,6 +5970,11 @@
       <translation>ses abscisses (Est) sont précédées d'un nombre, {number}, et {crs} n'en a pas à cet endroit</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>its header or a line of words says depths or heights that count down, and nothing says whether they are</source>
+      <translation>son en-tête ou une ligne de texte parle de profondeurs ou d'altitudes comptées vers le bas, et rien ne dit si c'en sont</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_file.py" />
       <source>its header says feet, and not whether international or U.S. survey feet</source>
       <translation>son en-tête dit pieds, sans préciser s'ils sont internationaux ou de l'U.S. survey</translation>
@@ -5878,6 +5993,11 @@
       <location filename="../plugin/core/points/antenna.py" />
       <source>its heights are those of the antenna, and nothing says how high it stood above the ground</source>
       <translation>ses altitudes sont celles de l'antenne, et rien ne dit à quelle hauteur elle se trouvait au-dessus du sol</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/fixed_places.py" />
+      <source>its numbers stand side by side without a blank, and nothing says where columns begin</source>
+      <translation>ses nombres se suivent sans espace, et rien ne dit où commencent les colonnes</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5999,6 +6119,11 @@
       <location filename="../plugin/core/georeference/crs_said.py" />
       <source>line {line}, behind the first points, says “{words}”, and {crs} was chosen; where that is so only from there on, save its parts as files of their own</source>
       <translation>la ligne {line}, après les premiers points, dit « {words} », et {crs} a été choisi ; si cela ne vaut qu'à partir de là, enregistrez ses parties dans des fichiers séparés</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/fixed_places.py" />
+      <source>line {line}: {shown}</source>
+      <translation>ligne {line} : {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -6884,6 +7009,16 @@
       <translation>l'archive contient {count} fichiers</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>the area of use of the CRS</source>
+      <translation>la zone d'usage du SCR</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/west_doubt.py" />
+      <source>the area of use of the CRS of the project</source>
+      <translation>la zone d'usage du SCR du projet</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea_said.py" />
       <source>the checksum is {found}, but the characters give {right}: damaged on its way</source>
       <translation>la somme de contrôle est {found}, mais les caractères donnent {right} : endommagé en chemin</translation>
@@ -6979,11 +7114,6 @@
       <translation>l'en-tête nomme les colonnes {first} et {second} comme {first_role} et {second_role}, mais lus ainsi les points sont hors de la zone d'utilisation du SCR ({area}), et échangés ou lus autrement, à l'intérieur</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/antenna.py" />
-      <source>the header says depths, and nothing says whether they count down or are heights</source>
-      <translation>l'en-tête indique des profondeurs, et rien ne dit si elles sont comptées vers le bas ou sont des altitudes</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>the header says that coordinates are in {unit}</source>
       <translation>l'en-tête dit que les coordonnées sont en {unit}</translation>
@@ -7047,6 +7177,11 @@
       <location filename="../plugin/core/points/nmea_said.py" />
       <source>the line is no NMEA sentence</source>
       <translation>la ligne n'est pas une trame NMEA</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>the longitudes of column {column} have no sign and no letter, and {why} speaks for the west</source>
+      <translation>les longitudes de la colonne {column} n'ont ni signe ni lettre, et {why} indique l'ouest</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/causes_said.py" />
@@ -7228,6 +7363,16 @@
       <location filename="../plugin/core/georeference/base_shift.py" />
       <source>their mean all the same</source>
       <translation>leur moyenne quand même</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>they count to the east: {shown}</source>
+      <translation>elles sont comptées vers l'est : {shown}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>they count to the west: {shown}</source>
+      <translation>elles sont comptées vers l'ouest : {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -8449,6 +8594,11 @@
       <translation>{file}, ligne {line} : il manque {column} à l'en-tête ; il lui faut line, status et reason.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>{file}, line {line}: the header must be {columns}.</source>
+      <translation>{file}, ligne {line} : l'en-tête doit être {columns}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/named.py" />
       <source>{file}, line {line}: the point of survey line {survey_line} is not {name}, and no other point is {name} for sure; the decision has no effect.</source>
       <translation>{file}, ligne {line} : le point de la ligne {survey_line} du levé n'est pas {name}, et aucun autre point n'est {name} à coup sûr ; la décision est sans effet.</translation>
@@ -8505,6 +8655,7 @@
     </message>
     <message>
       <location filename="../plugin/core/earthwork/design_table.py" />
+      <location filename="../plugin/core/handover/plan_symbols.py" />
       <source>{file}, line {line}: this is not a text table. Save it as CSV.</source>
       <translation>{file}, ligne {line} : ce n'est pas un tableau texte. Enregistrez-le en CSV.</translation>
     </message>
@@ -8537,6 +8688,11 @@
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{file}, line {line}: {attribute}=“{found}” of &lt;{element}&gt; cannot be; mend it.</source>
       <translation>{file}, ligne {line} : {attribute}=« {found} » de &lt;{element}&gt; est impossible ; corrigez-le.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>{file}, line {line}: {column} cannot be “{value}”. It must be {must}.</source>
+      <translation>{file}, ligne {line} : {column} ne peut pas être « {value} ». Valeurs admises : {must}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -8747,6 +8903,11 @@
       <location filename="../plugin/core/points/sections.py" />
       <source>{file}: from line {line} on other columns or units are said; the lines behind it are read so.</source>
       <translation>{file} : à partir de la ligne {line}, d'autres colonnes ou unités sont indiquées ; les lignes qui la suivent sont lues ainsi.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/changed_signs.py" />
+      <source>{file}: from line {line} on {other} parts the columns in place of {sign}; {count} lines are read so.</source>
+      <translation>{file} : à partir de la ligne {line}, {other} sépare les colonnes au lieu de {sign} ; {count} lignes sont lues ainsi.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/lines_of_text.py" />
@@ -9179,6 +9340,11 @@
       <translation>{file} : les avaloirs ne peuvent pas être lus ({reason}) ; vérifiez le chemin.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>{file}: the last row must have neither words nor kind, so that every line is drawn. Add one.</source>
+      <translation>{file} : la dernière ligne ne doit avoir ni « words » ni « kind », afin que toute ligne soit dessinée. Ajoutez-en une.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}: the mesh file cannot be read ({reason}); check the path.</source>
       <translation>{file} : le fichier de maillage ne peut pas être lu ({reason}) ; vérifiez le chemin.</translation>
@@ -9227,6 +9393,11 @@
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{file}: the table of limits cannot be read ({reason}). Check the path and the file.</source>
       <translation>{file} : la table des limites ne peut pas être lue ({reason}). Vérifiez le chemin et le fichier.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>{file}: the table of line symbols cannot be read ({reason}). Check the path.</source>
+      <translation>{file} : la table des symboles de lignes ne peut pas être lue ({reason}). Vérifiez le chemin.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/source.py" />
@@ -10397,6 +10568,11 @@
       <translation>Un fichier 2DM ne peut pas contenir son SCR. Si aucun n'est donné ici, il est lu dans le fichier .prj à côté du maillage, ou pris de la couche de maillage.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>A CSV file of your own that says how lines are drawn: words, kind, name, colour, width_mm, dashes, mark, every_mm. Empty: the table in the plugin’s folder core/handover (plan_symbols.csv), a start for yours.</source>
+      <translation>Un fichier CSV à vous qui dit comment les lignes sont dessinées : words, kind, name, colour, width_mm, dashes, mark, every_mm. Vide : la table du dossier core/handover de l'extension (plan_symbols.csv), un point de départ pour la vôtre.</translation>
+    </message>
+    <message>
       <location filename="../plugin/gui/jobtask.py" />
       <source>A fault in the program, not in your file: {reason}</source>
       <translation>Un défaut du programme, non de votre fichier : {reason}</translation>
@@ -11092,8 +11268,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
-      <source>Breaklines, boundary and voids, such as the layer that “Build the surface” writes.</source>
-      <translation>Lignes de rupture, limite et trous, par exemple la couche qu'écrit « Construire la surface ».</translation>
+      <source>Breaklines, boundary and voids, such as the layer that “Build the surface” writes, and lines found without codes. Each is drawn as what its label or kind says.</source>
+      <translation>Lignes de rupture, limite et vides, comme la couche qu'écrit « Construire la surface », et lignes trouvées sans codes. Chacune est dessinée selon son étiquette ou son genre.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/steps.py" />
@@ -11992,8 +12168,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
-      <source>Drawn below all else, in the style that the layer has.</source>
-      <translation>Dessinée sous tout le reste, dans le style de la couche.</translation>
+      <source>Drawn below all else as outlines with what the layer’s display name says of each.</source>
+      <translation>Dessinées sous tout le reste, en contours, avec ce que le nom d'affichage de la couche dit de chacune.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
@@ -13013,7 +13189,7 @@
       <translation>Distance en projection sur distance au sol, si elle est prescrite pour le site.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/planlayout.py" />
+      <location filename="../plugin/processing/plancolumn.py" />
       <source>Grid north</source>
       <translation>Nord de la projection</translation>
     </message>
@@ -13230,7 +13406,7 @@
       <translation>Altitudes voulues</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/plantexts.py" />
       <source>Heights were not tested against independent check points.</source>
       <translation>Les altitudes n'ont pas été testées sur des points de contrôle indépendants.</translation>
     </message>
@@ -13418,9 +13594,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/contoursheet.py" />
-      <location filename="../plugin/processing/plansheet.py" />
       <source>In the unit of the interval.</source>
       <translation>Dans l'unité de l'équidistance.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>In the unit of the interval. Empty: as many as the survey’s own noise supports.</source>
+      <translation>Dans l'unité de l'équidistance. Vide : autant que le bruit propre du levé le permet.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
@@ -13594,7 +13774,7 @@
       <translation>Bordures, murs, fossés et bords de talus, d'après des points sans codes.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/planlayout.py" />
+      <location filename="../plugin/processing/plancolumn.py" />
       <source>Key map</source>
       <translation>Tableau d'assemblage</translation>
     </message>
@@ -13782,7 +13962,7 @@
       <translation>Excédent (m³)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/planlayout.py" />
+      <location filename="../plugin/processing/plancolumn.py" />
       <source>Legend</source>
       <translation>Légende</translation>
     </message>
@@ -13916,6 +14096,7 @@
     <message>
       <location filename="../plugin/processing/drapelines.py" />
       <location filename="../plugin/processing/handoverfiles.py" />
+      <location filename="../plugin/processing/planlayers.py" />
       <source>Lines</source>
       <translation>Lignes</translation>
     </message>
@@ -14880,6 +15061,7 @@
       <translation>Papier</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/planlayers.py" />
       <location filename="../plugin/processing/plansheet.py" />
       <source>Parcels</source>
       <translation>Parcelles</translation>
@@ -15861,7 +16043,7 @@
       <translation>Part de la surface (%)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/planlayout.py" />
+      <location filename="../plugin/processing/plancolumn.py" />
       <source>Sheet</source>
       <translation>Feuille</translation>
     </message>
@@ -16615,6 +16797,11 @@
       <translation>Table de limites (CSV ; vide : celle fournie avec Hummock)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Table of line symbols</source>
+      <translation>Table des symboles de lignes</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/parameters.py" />
       <source>Tables (*.csv *.txt);;All files (*)</source>
       <translation>Tables (*.csv *.txt);;Tous les fichiers (*)</translation>
@@ -16676,8 +16863,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
-      <source>The day of the survey, as it shall be written.</source>
-      <translation>Le jour du levé, tel qu'il doit être écrit.</translation>
+      <source>The day of the survey, as it shall be written. Empty: by the times of the survey.</source>
+      <translation>Le jour du levé, tel qu'il doit être écrit. Vide : d'après les heures du levé.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterchange.py" />
@@ -18200,6 +18387,16 @@
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
+      <source>decimal degrees, longitudes from 0 to 360</source>
+      <translation>degrés décimaux, longitudes de 0 à 360</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>decimal degrees, longitudes that count to the west</source>
+      <translation>degrés décimaux, longitudes comptées vers l'ouest</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
       <source>decimal degrees, or with signs between degrees, minutes and seconds</source>
       <translation>degrés décimaux, ou avec des signes entre degrés, minutes et secondes</translation>
     </message>
@@ -18212,6 +18409,11 @@
       <location filename="../plugin/processing/importoptions.py" />
       <source>degrees and minutes in one (4807.035)</source>
       <translation>degrés et minutes en un seul nombre (4807.035)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>degrees, minutes and seconds in a run of digits, the last {count} decimals</source>
+      <translation>degrés, minutes et secondes en une suite de chiffres, les {count} derniers étant des décimales</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
