@@ -11269,7 +11269,7 @@
     <message>
       <location filename="../plugin/processing/plansheet.py" />
       <source>Breaklines, boundary and voids, such as the layer that “Build the surface” writes, and lines found without codes. Each is drawn as what its label or kind says.</source>
-      <translation>Bruchkanten, Umring und Aussparungen, etwa der Layer, den „Gelände aufbauen“ schreibt, und ohne Codes gefundene Linien. Jede wird als das gezeichnet, was ihre Bezeichnung oder Art sagt.</translation>
+      <translation>Bruchkanten, Umring und Aussparungen, etwa der Layer, den „Oberfläche bilden“ schreibt, und ohne Codes gefundene Linien. Jede wird als das gezeichnet, was ihre Bezeichnung oder Art sagt.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/steps.py" />
