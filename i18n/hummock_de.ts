@@ -5265,11 +5265,6 @@
     </message>
     <message>
       <location filename="../plugin/core/points/plan_columns.py" />
-      <source>columns {first} and {second} are easting and northing, as the CRS has its axes X and Y</source>
-      <translation>die Spalten {first} und {second} sind Rechts- und Hochwert, da das KBS seine Achsen so X und Y nennt</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/points/plan_columns.py" />
       <source>columns {first} and {second} are {first_role} and {second_role}: no other reading lands in the area of use of the CRS ({area})</source>
       <translation>die Spalten {first} und {second} sind {first_role} und {second_role}: Keine andere Lesart fällt in den Geltungsbereich des KBS ({area})</translation>
     </message>

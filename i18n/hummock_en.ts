@@ -5265,11 +5265,6 @@
     </message>
     <message>
       <location filename="../plugin/core/points/plan_columns.py" />
-      <source>columns {first} and {second} are easting and northing, as the CRS has its axes X and Y</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/core/points/plan_columns.py" />
       <source>columns {first} and {second} are {first_role} and {second_role}: no other reading lands in the area of use of the CRS ({area})</source>
       <translation type="unfinished" />
     </message>

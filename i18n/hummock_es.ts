@@ -5265,11 +5265,6 @@
     </message>
     <message>
       <location filename="../plugin/core/points/plan_columns.py" />
-      <source>columns {first} and {second} are easting and northing, as the CRS has its axes X and Y</source>
-      <translation>las columnas {first} y {second} son este y norte, como el SRC tiene sus ejes X e Y</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/points/plan_columns.py" />
       <source>columns {first} and {second} are {first_role} and {second_role}: no other reading lands in the area of use of the CRS ({area})</source>
       <translation>las columnas {first} y {second} son {first_role} y {second_role}: ninguna otra lectura cae en el área de uso del SRC ({area})</translation>
     </message>

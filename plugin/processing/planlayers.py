@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any, Callable, NamedTuple, Sequence, Tuple
+from typing import Any, Callable, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
 from qgis.core import (
@@ -49,6 +49,7 @@ translate = QCoreApplication.translate
 
 #: Names in the GeoPackage, in the order of :class:`PlanLayers`.
 _TABLES = ("contours", "contour_labels", "spot_heights", "sheets", "lines", "parcels")
+_IF_ANY = ("lines", "parcels")
 
 _OVER_POINT = member(QgsPalLayerSettings, "Placement", "OrderedPositionsAroundPoint")
 _ROTATION = member(QgsPalLayerSettings, "Property", "LabelRotation")
@@ -59,14 +60,14 @@ _MILLIMETRES = member(QgsUnitTypes, "RenderUnit", "RenderMillimeters")
 
 
 class PlanLayers(NamedTuple):
-    """The layers that the plan is made of, opened from their GeoPackage."""
+    """The layers that the plan is made of, opened from their GeoPackage; None for lines and parcels where are none."""
 
     contours: QgsVectorLayer
     labels: QgsVectorLayer
     spots: QgsVectorLayer
     frames: QgsVectorLayer
-    lines: QgsVectorLayer
-    parcels: QgsVectorLayer
+    lines: Optional[QgsVectorLayer]
+    parcels: Optional[QgsVectorLayer]
 
 
 class PlanContent(NamedTuple):
@@ -128,8 +129,9 @@ def write_plan_layers(content: PlanContent, path: str, context: QgsProcessingCon
         ),
     )  # fmt: skip
     packed = [PackedLayer(table, layer) for table, layer in zip(_TABLES, layers)]
-    write_geopackage(packed, path, context, silent)
-    return PlanLayers(*(_opened(path, one) for one in packed))
+    there = [one for one in packed if one.name not in _IF_ANY or one.layer.featureCount()]
+    write_geopackage(there, path, context, silent)
+    return PlanLayers(*(_opened(path, one) if one in there else None for one in packed))
 
 
 def _opened(path: str, packed: PackedLayer) -> QgsVectorLayer:

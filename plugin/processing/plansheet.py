@@ -297,7 +297,7 @@ class PlanSheet(ContourAlgorithm):
             new = [layer for layer in shown if layer.id() not in before]
             add_group(project, texts.title, layers, new, output)
         else:
-            for layer in layers:
+            for layer in filter(None, layers):
                 project.addMapLayer(layer)
         layout = make_layout(project, free_name(project, texts.title), layers, shown, settings, texts)
         export_pdf(layout, output, feedback)
@@ -309,10 +309,10 @@ class PlanSheet(ContourAlgorithm):
     ) -> List[QgsMapLayer]:
         """All layers of the plan, the first on top."""
         shown: List[QgsMapLayer] = [layers.labels, layers.spots]
-        shown += [layers.lines] if layers.lines.featureCount() else []
+        shown += [layers.lines] if layers.lines is not None else []
         shown.append(layers.contours)
         shown += self.parameterAsLayerList(parameters, "OTHERS", context) or []
-        return [*shown, layers.parcels] if layers.parcels.featureCount() else shown
+        return [*shown, layers.parcels] if layers.parcels is not None else shown
 
     # The words
 

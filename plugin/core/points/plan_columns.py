@@ -26,10 +26,6 @@ BY_AREA = Text(
         "of the CRS ({area})",
     ),
 )
-BY_AXES = Text(
-    "recognise.by_axes",
-    QT_TRANSLATE_NOOP("core", "columns {first} and {second} are easting and northing, as the CRS has its axes X and Y"),
-)
 LANDS = Text("recognise.lands", QT_TRANSLATE_NOOP("core", "lands in the area of use of the CRS ({area})"))
 LANDS_OUTSIDE = Text(
     "recognise.lands_outside", QT_TRANSLATE_NOOP("core", "lands outside the area of use of the CRS ({area})")
@@ -97,28 +93,9 @@ def settle_pair(case: Case) -> Tuple[List[Pair], List[Question]]:
         if first is None or second is None or not (is_value(first) and is_value(second)):
             return [], [Question(Topic.COLUMNS, message(WHICH_COLUMNS), ())]
         pairs = readings_of(case, [first, second])
-        known = _by_axes(case, pairs)
-        if known:
-            return known, []
     else:
         pairs = readings_of(case, _candidates(case))
     return _only_one(case, pairs)
-
-
-def _by_axes(case: Case, pairs: Sequence[Pair]) -> List[Pair]:
-    """The readings of columns X and Y, first the one as the CRS has its axes, where these are X to the east and Y to
-    the north and the points land in its area of use so; none else, as X is the northing in many a CRS.
-    """
-    axes = [] if case.look.crs is None else [(axis.abbrev.upper(), axis.direction) for axis in case.look.crs.axis_info]
-    if not case.landing.known or not {("X", "east"), ("Y", "north")} <= set(axes):
-        return []
-    if "krovak" in case.look.crs.name.lower():  # type: ignore[union-attr]
-        return []  # its X is the southing in the trade
-    one = next((pair for pair in pairs if not pair.degrees and pair.first.place == case.xy[0] and pair.near), None)
-    if one is None or any(pair.degrees and pair.far for pair in pairs):
-        return []
-    told = message(BY_AXES, first=one.first.place + 1, second=one.second.place + 1)
-    return [replace(one, reasons=(told, *one.reasons)), *(pair for pair in pairs if pair is not one)]
 
 
 def _said_pair(case: Case) -> Optional[Pair]:
