@@ -214,7 +214,7 @@ def index_beside_names() -> Iterator[Shape]:
 
 
 def axes_known() -> Iterator[Shape]:
-    """X and Y where the CRS has its axes so."""
+    """X and Y where the CRS has its axes so; a column X may hold the northing all the same, so it is asked."""
     for epsg, lon, lat in ((31370, 4.4, 50.85), (28992, 5.4, 52.1), (3763, -8.0, 39.5), (3035, 9.0, 50.0)):
         truth = site_in(epsg, lon, lat)
         plan = {"X": decimals(truth.east), "Y": decimals(truth.north)}
