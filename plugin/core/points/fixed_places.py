@@ -21,7 +21,7 @@ GLUED = Text(
 )
 BEGINS = Text("points.glued_begins", QT_TRANSLATE_NOOP("core", "line {line}: {shown}"))
 #: Two numbers with decimals in one run, and no date.
-_RUN = re.compile(r"[0-9]+[.][0-9]{4,}[.][0-9]+")
+_RUN = re.compile(r"[0-9][.][0-9]{4,}[.][0-9]")
 #: Characters from one to another, or on to the end of the line.
 _SPAN = re.compile(r"([0-9]{1,4})-([0-9]{1,4})?")
 _FEWEST, _MOST, _MOST_WAYS = 4, 0.9, 2
