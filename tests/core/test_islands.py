@@ -13,7 +13,7 @@ import pytest
 from plugin.core.features.courses import Course
 from plugin.core.features.find import find_features
 from plugin.core.features.found import FoundKind
-from plugin.core.features.gaps import _gaps, _goes_on
+from plugin.core.features.gaps import _goes_on, gaps_of
 from plugin.core.features.island_shape import Heights, fit_outline
 from plugin.core.features.islands import _courses
 from plugin.core.features.plane import segments_cross
@@ -156,5 +156,5 @@ def test_a_line_goes_on_beyond_a_gap_only_as_it_came(beyond, nothing, on):
     nodes = SimpleNamespace(x=xy[:, 0], y=xy[:, 1], decades=np.zeros(len(xy)))
     k = np.arange(len(xy))
     assert _goes_on(nodes, k, 4, nothing) is on
-    gaps = _gaps(nodes, [Course(k)], np.zeros(len(k), bool))
+    gaps = gaps_of(nodes, [Course(k)], np.zeros(len(k), bool))
     assert not gaps or gaps[0][0] == (4, 5, 0)
