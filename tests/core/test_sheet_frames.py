@@ -89,6 +89,18 @@ def test_sheets_follow_a_street_that_bends(radius):
     np.testing.assert_array_equal(frames.centre, upright.centre)
 
 
+def test_a_site_in_two_parts_far_from_each_other_has_no_sheet_between():
+    rng = np.random.default_rng(4)
+    xy = rng.uniform(0, 40, (600, 2)) + np.repeat([[0, 0], [20, 300]], 300, axis=0)
+    tin = delaunay_tin(np.round(xy, 4), xy[:, 0], keep=lambda x, y: (y < 45) | (y > 295))
+    frames = sheet_frames(tin, 60.0, 50.0, 4.0, 500)
+    assert len(frames) == 2
+    boxes = shapely.polygons(frames.corners())
+    site = shapely.union_all(shapely.polygons(tin.corners()[:, :, :2]))
+    assert site.difference(shapely.union_all(boxes)).area == pytest.approx(0, abs=1e-9)
+    assert all(box.intersection(site).area > 0 for box in boxes)
+
+
 def covers(tin, frames):
     site = shapely.union_all(shapely.polygons(tin.corners()[:, :, :2]))
     boxes = shapely.polygons(frames.corners())

@@ -16,6 +16,7 @@ import numpy as np
 from scipy.sparse import coo_matrix
 from scipy.sparse.csgraph import connected_components, dijkstra
 
+from ..earthwork.segments import edge_segments, rim_edges
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..surface.tin import Tin
 
@@ -80,20 +81,22 @@ def sheet_frames(tin: Tin, width: float, height: float, overlap: float, scale: f
     """
     if not (width > 2 * overlap >= 0 and height > 2 * overlap and width < inf and height < inf):
         raise SurveyError(NO_ROOM, scale=scale, width=width, height=height, overlap=overlap)
-    ground = tin.vertices[tin.triangles][:, :, :2]
+    # The rim alone says how far the ground reaches, of a large surface many thousand times sooner than its triangles.
+    rim = edge_segments(tin)[0][rim_edges(tin)] - tin.origin
     size = np.array([width, height])
-    span = ground.max(axis=(0, 1)) - ground.min(axis=(0, 1))
+    span = rim.max(axis=(0, 1)) - rim.min(axis=(0, 1))
     count = int(np.prod([float(_count(a, b, overlap)) for a, b in zip(span, size)]))
     if tin.plan_area > MOST_SHEETS * size.prod():
         raise SurveyError(TOO_MANY, scale=scale, count=count, most=MOST_SHEETS)
-    best = _grid(ground, size, overlap, 0.0, MOST_SHEETS)
-    turned = None if best is not None and len(best.centre) == 1 else _turned(ground, size, overlap, best)
+    best = _grid(rim, size, overlap, 0.0, MOST_SHEETS)
+    turned = None if best is not None and len(best.centre) == 1 else _turned(rim, size, overlap, best)
     best = turned or best
     most = MOST_SHEETS if best is None else len(best.centre) - 1
-    best = _chain(ground, size, overlap, min(most, _MOST_TURNED)) or best
+    if most * size.prod() > tin.plan_area:
+        best = _chain(tin.vertices[tin.triangles][:, :, :2], size, overlap, min(most, _MOST_TURNED)) or best
     if best is None:
         raise SurveyError(TOO_MANY, scale=scale, count=count, most=MOST_SHEETS)
-    centre = np.array([_centred(ground, at, turn, size) for at, turn in zip(best.centre, best.turn)])
+    centre = np.array([_centred(rim, at, turn, size) for at, turn in zip(best.centre, best.turn)])
     return SheetFrames(centre, size, best.turn, best.row, best.column, tin.origin)
 
 
@@ -106,25 +109,19 @@ class _Cut(NamedTuple):
     column: np.ndarray
 
 
-def _turned(ground: np.ndarray, size: np.ndarray, overlap: float, straight: Optional[_Cut]) -> Optional[_Cut]:
+def _turned(rim: np.ndarray, size: np.ndarray, overlap: float, straight: Optional[_Cut]) -> Optional[_Cut]:
     """Fewer sheets than ``straight``, all turned alike; of as many, those with the site nearest to their middle."""
     most = MOST_SHEETS if straight is None else len(straight.centre) - 1
     best, least = None, inf
     for turn in np.arange(-90 + _TURNS, 90 + _TURNS, _TURNS).tolist():
-        cut = _grid(ground, size, overlap, turn, most)
+        cut = _grid(rim, size, overlap, turn, most)
         if cut is None or len(cut.centre) == 0:
             continue
-        height = float(np.mean([_heights(ground, at, turn, size) for at in cut.centre]))
+        boxes = [_shown((rim - at) @ _axes(turn), -size / 2, size / 2) for at in cut.centre]
+        height = float(np.mean([box[1, 1] - box[0, 1] for box in boxes if box is not None]))
         if len(cut.centre) < most or height < least - 1e-9 or best is None:
             best, most, least = cut, len(cut.centre), height
     return best
-
-
-def _heights(ground: np.ndarray, centre: np.ndarray, turn: float, size: np.ndarray) -> float:
-    """How far (m) up and down on paper what a frame shows reaches."""
-    off = (ground - centre) @ _axes(turn)
-    low, high = _reach(off[..., ::-1], -size[0] / 2, size[0] / 2)
-    return min(high, size[1] / 2) - max(low, -size[1] / 2)
 
 
 def _right(turn: np.ndarray) -> np.ndarray:
@@ -139,18 +136,10 @@ def _axes(turn: float) -> np.ndarray:
     return np.column_stack([right, [-right[1], right[0]]])
 
 
-def _centred(ground: np.ndarray, centre: np.ndarray, turn: float, size: np.ndarray) -> np.ndarray:
+def _centred(rim: np.ndarray, centre: np.ndarray, turn: float, size: np.ndarray) -> np.ndarray:
     """Where the middle of a frame lies best: what it shows stands in the middle of the paper."""
-    axes = _axes(turn)
-    off = (ground - centre) @ axes
-    half = size / 2
-    near = off[(off.min(axis=1) < half).all(axis=1) & (off.max(axis=1) > -half).all(axis=1)]
-    for k in (0, 1):  # first across, then in height, each for what the other leaves
-        low, high = _reach(near[..., ::-1] if k else near, -half[1 - k], half[1 - k])
-        middle = (max(low, -half[k]) + min(high, half[k])) / 2
-        centre = centre + axes[:, k] * middle
-        near = near - middle * np.eye(2)[k]
-    return centre
+    box = _shown((rim - centre) @ _axes(turn), -size / 2, size / 2)
+    return centre if box is None else centre + _axes(turn) @ box.mean(axis=0)
 
 
 def _count(span: float, length: float, overlap: float) -> int:
@@ -158,23 +147,23 @@ def _count(span: float, length: float, overlap: float) -> int:
     return max(1, ceil((span - overlap) / (length - overlap) - 1e-9))
 
 
-def _grid(ground: np.ndarray, size: np.ndarray, overlap: float, turn: float, most: int) -> Optional[_Cut]:
+def _grid(rim: np.ndarray, size: np.ndarray, overlap: float, turn: float, most: int) -> Optional[_Cut]:
     """Frames in rows from the top, evenly spread, in each row over what it shows; None for more than ``most``."""
     axes = _axes(turn)
-    corners = ground @ axes
-    low, high = corners.min(axis=(0, 1)), corners.max(axis=(0, 1))
+    turned = rim @ axes
+    low, high = turned.min(axis=(0, 1)), turned.max(axis=(0, 1))
     rows = _count(high[1] - low[1], size[1], overlap)
     if rows > most:
         return None
-    top, bottom = corners[:, :, 1].max(axis=1), corners[:, :, 1].min(axis=1)
     centre, row, column = [], [], []
     for number, v in enumerate(_spread(low[1], high[1], size[1], rows)[::-1]):
-        inside = corners[(bottom < v + size[1]) & (top > v)]
-        left, end = _reach(inside, v, v + size[1])
-        many = _count(end - left, size[0], overlap)
-        for place, u in enumerate(_spread(left, end, size[0], many)):
+        reach = _reach(turned, v, v + size[1])
+        if reach is None:
+            continue
+        many = _count(reach[1] - reach[0], size[0], overlap)
+        for place, u in enumerate(_spread(*reach, size[0], many)):
             corner = np.array([u, v])
-            if _shows_ground(inside, corner, corner + size):
+            if _shown(turned, corner, corner + size) is not None:
                 centre.append(axes @ (corner + size / 2))
                 row.append(number)
                 column.append(place)
@@ -188,18 +177,51 @@ def _spread(low: float, high: float, length: float, count: int) -> np.ndarray:
     return np.linspace(low, high - length, count) if count > 1 else np.array([(low + high - length) / 2])
 
 
-def _reach(corners: np.ndarray, low: float, high: float) -> Tuple[float, float]:
-    """How far left and right the triangles (k, 3, 2) reach between two heights of the paper."""
-    after = np.roll(corners, -1, axis=1)
-    u, v = corners[..., 0].ravel(), corners[..., 1].ravel()
-    places = [u[(v >= low) & (v <= high)]]
+def _reach(rim: np.ndarray, low: float, high: float) -> Optional[Tuple[float, float]]:
+    """How far left and right the ground inside a rim (k, 2, 2) reaches between two heights of the paper."""
+    parts = _within(rim, np.array([-inf, low]), np.array([inf, high]))
+    return (float(parts[..., 0].min()), float(parts[..., 0].max())) if len(parts) else None
+
+
+def _shown(rim: np.ndarray, low: np.ndarray, high: np.ndarray) -> Optional[np.ndarray]:
+    """Lower left and upper right corner (2, 2) of the ground that a frame from ``low`` to ``high`` (2,) shows, None for
+    none.
+
+    These lie where the rim (k, 2, 2) is in the frame, or at the corners of it that lie inside the rim.
+    """
+    corners = np.array([low, [high[0], low[1]], high, [low[0], high[1]]])
+    middle = (low + high) / 2
+    inside = _inside(rim, middle + (1 - 1e-9) * (corners - middle))
+    places = np.vstack([_within(rim, low, high).reshape(-1, 2), corners[inside]])
+    return np.array([places.min(axis=0), places.max(axis=0)]) if len(places) else None
+
+
+def _within(segments: np.ndarray, low: np.ndarray, high: np.ndarray) -> np.ndarray:
+    """The parts (j, 2, 2) of segments (k, 2, 2) inside a box, none for what runs along a side (Liang, Barsky 1984)."""
+    start, way = segments[:, 0], segments[:, 1] - segments[:, 0]
+    begin, end = np.zeros(len(start)), np.ones(len(start))
+    for k in (0, 1):
+        with np.errstate(divide="ignore", invalid="ignore"):
+            at = np.array([(low[k] - start[:, k]) / way[:, k], (high[k] - start[:, k]) / way[:, k]])
+        out = (way[:, k] == 0) & ((start[:, k] <= low[k]) | (start[:, k] >= high[k]))
+        free = way[:, k] == 0
+        begin = np.where(free, begin, np.maximum(begin, at.min(axis=0)))
+        end = np.where(free, np.where(out, -inf, end), np.minimum(end, at.max(axis=0)))
+    some = begin < end
+    share = np.stack([begin[some], end[some]], axis=1)
+    result: np.ndarray = start[some, None] + share[:, :, None] * way[some, None]
+    return result
+
+
+def _inside(rim: np.ndarray, xy: np.ndarray) -> np.ndarray:
+    """Mask of places (j, 2) inside a rim (k, 2, 2), by the even-odd rule."""
+    (ax, ay), (bx, by) = rim[:, 0].T, rim[:, 1].T
+    y = xy[:, 1, None]
     with np.errstate(divide="ignore", invalid="ignore"):
-        for at in (low, high):
-            share = (at - corners[..., 1]) / (after[..., 1] - corners[..., 1])
-            crossed = (share >= 0) & (share <= 1)
-            places.append((corners[..., 0] + share * (after[..., 0] - corners[..., 0]))[crossed])
-    every = np.concatenate(places)
-    return float(every.min()), float(every.max())
+        east = ax + (y - ay) / (by - ay) * (bx - ax)
+    crossed = ((ay > y) != (by > y)) & (xy[:, 0, None] < east)
+    result: np.ndarray = np.count_nonzero(crossed, axis=1) % 2 == 1
+    return result
 
 
 def _chain(ground: np.ndarray, size: np.ndarray, overlap: float, most: int) -> Optional[_Cut]:
@@ -295,22 +317,6 @@ def _next_frame(
 def _sorted_turns() -> np.ndarray:
     turns = np.arange(-90 + _OWN_TURNS, 90 + _OWN_TURNS, _OWN_TURNS)
     return turns[np.argsort(np.abs(turns), kind="stable")]
-
-
-def _shows_ground(corners: np.ndarray, low: np.ndarray, high: np.ndarray) -> bool:
-    """Whether a triangle (k, 3, 2) has area in common with the rectangle: no side of either parts them."""
-    near = np.all((corners.max(axis=1) > low) & (corners.min(axis=1) < high), axis=1)
-    corners = corners[near]
-    box = np.array([low, [high[0], low[1]], high, [low[0], high[1]]])
-    apart = np.zeros(len(corners), bool)
-    way = np.sign(np.linalg.det(corners[:, 1:] - corners[:, :1])) if len(corners) else np.empty(0)
-    for i in range(3):
-        start, end = corners[:, i], corners[:, (i + 1) % 3]
-        side = (end - start) * way[:, None]
-        # counter-clockwise: the rectangle is parted from the triangle where all of it is right of a side
-        to_box = box[None, :, :] - start[:, None, :]
-        apart |= np.all(side[:, None, 0] * to_box[:, :, 1] - side[:, None, 1] * to_box[:, :, 0] <= 0, axis=1)
-    return bool(np.any(~apart))
 
 
 def grid_spacing(scale: float, unit_metres: float, apart: float = 0.1) -> Tuple[float, int]:
