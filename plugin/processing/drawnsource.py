@@ -37,7 +37,7 @@ from .versions import is_null
 
 translate = QCoreApplication.translate
 
-_LINE_KINDS = {kind_word(kind): kind for kind in (LineKind.BREAKLINE, LineKind.BOUNDARY, LineKind.VOID)}
+LINE_KINDS = {kind_word(kind): kind for kind in (LineKind.BREAKLINE, LineKind.BOUNDARY, LineKind.VOID)}
 
 
 def request_in(
@@ -139,7 +139,7 @@ def read_kept_lines(
         word, label = (
             "" if name not in names or is_null(feature[name]) else str(feature[name]) for name in ("kind", "label")
         )
-        own = _LINE_KINDS.get(word.strip().lower(), kind)
+        own = LINE_KINDS.get(word.strip().lower(), kind)
         rows.append(DrawnRow(own, parts, label or f"{title} {feature.id()}"))
     for said in told_of_heights(rows, title):
         feedback.pushWarning(tell(said))

@@ -29,9 +29,9 @@ from .versions import member
 
 translate = QCoreApplication.translate
 
-_MM = member(QgsUnitTypes, "LayoutUnit", "LayoutMillimeters")
-_GREY = "#636363"
-_GAP = 3.0
+MM = member(QgsUnitTypes, "LayoutUnit", "LayoutMillimeters")
+GREY = "#636363"
+GAP = 3.0  # mm between what stands in the column
 
 
 def plain_text(size: float, bold: bool = False, colour: str = INK) -> Any:
@@ -59,7 +59,7 @@ class Column:
         lines = max(1, -(-len(title) * size * 0.56 // self.place.width()))
         height = 1.3 * size * min(lines, 4)
         self._write(title, self.top, height, size, bold=True)
-        self.top += height + _GAP
+        self.top += height + GAP
 
     def add_block(self, rows: Sequence[Tuple[str, str]], several: bool) -> None:
         """The title block at the foot of the column."""
@@ -72,9 +72,9 @@ class Column:
         label = 0.36 * self.place.width()
         for i, (name, value) in enumerate(rows):
             at, middle = top + i * row, Qt.AlignmentFlag.AlignVCenter
-            self._write(name, at, row, 2.0, colour=_GREY, left=1.0, width=label - 1, upright=middle)
+            self._write(name, at, row, 2.0, colour=GREY, left=1.0, width=label - 1, upright=middle)
             self._write(value, at, row, 2.3, left=label, width=self.place.width() - label - 1, upright=middle)
-        self.bottom = top - _GAP
+        self.bottom = top - GAP
 
     def add_notes(self, notes: Sequence[str]) -> None:
         """Notes above the title block; their height is reckoned from their length."""
@@ -83,7 +83,7 @@ class Column:
         lines = sum(max(1, -(-len(note) // int(letters))) for note in notes)
         height = 1.32 * size * lines + 0.8 * len(notes)
         self._write("\n".join(notes), self.bottom - height, height, size, upright=Qt.AlignmentFlag.AlignBottom)
-        self.bottom -= height + _GAP
+        self.bottom -= height + GAP
 
     def add_key(self, layers: PlanLayers, main: QgsLayoutItemMap, shown: Sequence[QgsMapLayer]) -> None:
         """All sheets with their numbers, the present one shaded."""
@@ -101,7 +101,7 @@ class Column:
         key.zoomToExtent(extent)
         overview = key.overview()
         overview.setLinkedMap(main)
-        self.top += height + _GAP
+        self.top += height + GAP
 
     def add_arrow_and_bar(self, main: QgsLayoutItemMap, bar_unit: float, unit: str, south_up: bool) -> None:
         arrow = QgsLayoutItemPicture(self.layout)
@@ -127,8 +127,8 @@ class Column:
         bar.setHeight(1.6)
         bar.setTextFormat(plain_text(2.3))
         bar.update()
-        bar.attemptMove(QgsLayoutPoint(self.place.left() + size + _GAP, self.top + 1.5, _MM))
-        self.top += size + _GAP
+        bar.attemptMove(QgsLayoutPoint(self.place.left() + size + GAP, self.top + 1.5, MM))
+        self.top += size + GAP
 
     def add_legend(self, main: QgsLayoutItemMap, shown: Sequence[QgsMapLayer]) -> None:
         legend = QgsLayoutItemLegend(self.layout)
@@ -153,7 +153,7 @@ class Column:
         legend.setSymbolWidth(6.0)
         legend.setSymbolHeight(3.0)
         legend.setBoxSpace(0.0)
-        legend.attemptMove(QgsLayoutPoint(self.place.left(), self.top, _MM))
+        legend.attemptMove(QgsLayoutPoint(self.place.left(), self.top, MM))
         size = QgsLegendRenderer(legend.model(), legend.legendSettings()).minimumSize()
         if size.height() > self.bottom - self.top:
             legend.setColumnCount(2)

@@ -16,25 +16,21 @@ from qgis.core import (
     QgsPrintLayout,
     QgsProject,
     QgsProperty,
-    QgsUnitTypes,
 )
 from qgis.PyQt.QtCore import QCoreApplication, QRectF
 from qgis.PyQt.QtGui import QColor
 
 from ..core.papers import Paper
-from .plancolumn import Column, plain_text
+from .plancolumn import GAP, GREY, MM, Column, plain_text
 from .planlayers import PlanLayers
 from .versions import member
 
 translate = QCoreApplication.translate
 
-_MM = member(QgsUnitTypes, "LayoutUnit", "LayoutMillimeters")
 MADE_FOR = "hummock/made_for"
-_GREY = "#636363"
 PAPERS = tuple(Paper)
 _EDGE = 10.0  # mm of free paper
 _COORDINATES = 7.0  # mm beside the map for the grid's figures
-_GAP = 3.0
 
 
 @dataclass(frozen=True)
@@ -53,7 +49,7 @@ class SheetPaper:
     @property
     def map(self) -> QRectF:
         """The map itself, inside its figures."""
-        right = self.column.left() - _GAP - _COORDINATES
+        right = self.column.left() - GAP - _COORDINATES
         left, top = _EDGE + _COORDINATES, _EDGE + _COORDINATES
         return QRectF(left, top, right - left, self.height - top - _EDGE - _COORDINATES)
 
@@ -106,7 +102,7 @@ def make_layout(
     layout.setCustomProperty(MADE_FOR, settings.made_for)
     paper = settings.paper
     page: QgsLayoutItemPage = layout.pageCollection().page(0)
-    page.setPageSize(QgsLayoutSize(paper.width, paper.height, _MM))
+    page.setPageSize(QgsLayoutSize(paper.width, paper.height, MM))
     several = layers.frames.featureCount() > 1
     main = _add_map(layout, layers, shown, settings, several)
     column = Column(layout, paper.column)
@@ -132,7 +128,7 @@ def _add_map(
     main.setLayers(list(shown))
     main.setKeepLayerSet(True)
     main.setFrameEnabled(True)
-    main.setFrameStrokeWidth(QgsLayoutMeasurement(0.35, _MM))
+    main.setFrameStrokeWidth(QgsLayoutMeasurement(0.35, MM))
     frame = next(layers.frames.getFeatures())
     main.setMapRotation(frame["turn"])
     main.zoomToExtent(frame.geometry().boundingBox())
@@ -161,11 +157,11 @@ def _add_grid(main: QgsLayoutItemMap, settings: PlanSettings) -> None:
     grid.setIntervalY(settings.grid)
     grid.setStyle(member(kind, "GridStyle", "Cross"))
     grid.setCrossLength(2.0)
-    grid.setGridLineColor(QColor(_GREY))
+    grid.setGridLineColor(QColor(GREY))
     grid.setGridLineWidth(0.12)
     grid.setFrameStyle(member(kind, "FrameStyle", "InteriorTicks"))
     grid.setFrameWidth(2.0)
-    grid.setFramePenColor(QColor(_GREY))
+    grid.setFramePenColor(QColor(GREY))
     grid.setFramePenSize(0.15)
     grid.setAnnotationEnabled(True)
     grid.setAnnotationPrecision(settings.grid_decimals)

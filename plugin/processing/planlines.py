@@ -5,13 +5,11 @@ from __future__ import annotations
 from typing import Any, List, NamedTuple, Sequence, Tuple
 
 from qgis.core import (
-    NULL,
     QgsCategorizedSymbolRenderer,
-    QgsCoordinateTransform,
+    QgsCoordinateReferenceSystem,
     QgsExpression,
     QgsExpressionContext,
     QgsExpressionContextUtils,
-    QgsFeature,
     QgsFields,
     QgsGeometry,
     QgsHashedLineSymbolLayer,
@@ -20,6 +18,7 @@ from qgis.core import (
     QgsMarkerSymbol,
     QgsPalLayerSettings,
     QgsProcessingContext,
+    QgsProcessingFeedback,
     QgsRendererCategory,
     QgsVectorLayer,
     QgsVectorLayerSimpleLabeling,
@@ -31,12 +30,13 @@ from ..core.features.found import FoundKind
 from ..core.features.ground_lines import LineStatus
 from ..core.handover.plan_symbols import LineSymbol, symbol_of
 from ..core.linework.constraints import LineKind
+from .drawnsource import LINE_KINDS, request_in
 from .fixedcolours import fix_profile
 from .sinks import add_feature, fields_of
+from .versions import is_null
 
 translate = QCoreApplication.translate
 
-_KINDS = {kind.name.lower(): kind for kind in (LineKind.BREAKLINE, LineKind.BOUNDARY, LineKind.VOID) if kind.name}
 _FOUND = {kind.value for kind in FoundKind}
 _TICK, _CROSS, _DOT = 1.2, 1.4, 0.8  # mm on paper
 
@@ -50,47 +50,42 @@ class PlanLine(NamedTuple):
 
 
 def gather_lines(
-    layers: Sequence[QgsVectorLayer], crs: Any, symbols: Sequence[LineSymbol], context: QgsProcessingContext
-) -> List[PlanLine]:
+    layers: Sequence[QgsVectorLayer], crs: QgsCoordinateReferenceSystem, symbols: Sequence[LineSymbol],
+    context: QgsProcessingContext, feedback: QgsProcessingFeedback,
+) -> List[PlanLine]:  # fmt: skip
     """The lines of layers such as the surface's and those found without codes, of which the used ones are drawn."""
     result = []
     for layer in layers:
-        to_plan = QgsCoordinateTransform(layer.crs(), crs, context.transformContext())
         names = set(layer.fields().names())
-        for feature in layer.getFeatures():
-            word = _text(feature, "kind", names)
-            if word in _FOUND and _text(feature, "status", names) not in ("", LineStatus.USED.value):
-                continue
-            label = word if word in _FOUND else _text(feature, "label", names)
-            geometry = QgsGeometry(feature.geometry())
-            if layer.crs().isValid() and layer.crs() != crs:
-                geometry.transform(to_plan)
-            symbol = symbol_of(symbols, label, _KINDS.get(word, LineKind.BREAKLINE))
-            result += [PlanLine(part, label, symbol) for part in geometry.asGeometryCollection()]
+        for feature in layer.getFeatures(request_in(crs, layer, context, feedback)):
+            word, status, label = (
+                "" if name not in names or is_null(feature[name]) else str(feature[name])
+                for name in ("kind", "status", "label")
+            )
+            if word in _FOUND:
+                if status not in ("", LineStatus.USED.value):
+                    continue
+                label = word
+            symbol = symbol_of(symbols, label, LINE_KINDS.get(word, LineKind.BREAKLINE))
+            result += [PlanLine(part, label, symbol) for part in feature.geometry().asGeometryCollection()]
     return result
 
 
-def _text(feature: QgsFeature, name: str, names: Any) -> str:
-    value = feature[name] if name in names else None
-    return value if isinstance(value, str) else ""
-
-
-def gather_parcels(layer: QgsVectorLayer, crs: Any, context: QgsProcessingContext) -> List[Tuple[QgsGeometry, str]]:
+def gather_parcels(
+    layer: QgsVectorLayer, crs: QgsCoordinateReferenceSystem, context: QgsProcessingContext,
+    feedback: QgsProcessingFeedback,
+) -> List[Tuple[QgsGeometry, str]]:  # fmt: skip
     """Outlines in the CRS of the plan, and what the layer calls each."""
-    to_plan = QgsCoordinateTransform(layer.crs(), crs, context.transformContext())
     named = QgsExpression(layer.displayExpression())
-    around = QgsExpressionContext([*QgsExpressionContextUtils.globalProjectLayerScopes(layer)])
+    around = QgsExpressionContext(QgsExpressionContextUtils.globalProjectLayerScopes(layer))
     result = []
-    for feature in layer.getFeatures():
+    for feature in layer.getFeatures(request_in(crs, layer, context, feedback)):
         geometry = QgsGeometry(feature.geometry())
-        if geometry.isEmpty():
-            continue
-        if layer.crs().isValid() and layer.crs() != crs:
-            geometry.transform(to_plan)
-        geometry.convertToMultiType()
-        around.setFeature(feature)
-        name = named.evaluate(around)
-        result.append((geometry, "" if name is None or name == NULL else str(name)))
+        if not geometry.isEmpty():
+            geometry.convertToMultiType()
+            around.setFeature(feature)
+            name = named.evaluate(around)
+            result.append((geometry, "" if is_null(name) else str(name)))
     return result
 
 

@@ -253,9 +253,9 @@ class PlanSheet(ContourAlgorithm):
         decimals = supported_decimals(noise, options.unit) if given is None else int(given)
         symbols = read_symbols(self.parameterAsFile(parameters, "SYMBOLS", context) or None)
         drawn = self.parameterAsLayerList(parameters, "LINES", context) or []
-        lines = gather_lines(drawn, qgis_crs(tin.crs), symbols, context)
+        lines = gather_lines(drawn, qgis_crs(tin.crs), symbols, context, feedback)
         owned = self.parameterAsVectorLayer(parameters, "PARCELS", context)
-        parcels = [] if owned is None else gather_parcels(owned, qgis_crs(tin.crs), context)
+        parcels = [] if owned is None else gather_parcels(owned, qgis_crs(tin.crs), context, feedback)
         content = PlanContent(tin, sheet, spread, frames, options.unit, decimals, lines, symbols, parcels)
         place = self.parameterAsFileOutput(parameters, "LAYERS", context)
         take_away_former(context.project(), self.parameterAsFileOutput(parameters, "OUTPUT", context))

@@ -98,11 +98,11 @@ def read_symbols(path: Optional[PathLike] = None) -> Tuple[LineSymbol, ...]:
     header: Optional[Sequence[str]] = None
     for line, cells in read_table(path or DEFAULT_SYMBOLS, CANNOT_READ, NOT_TEXT):
         if header is None:
-            header = [cell.strip().casefold() for cell in cells]
-            if tuple(header) != COLUMNS:
+            header = tuple(cell.casefold() for cell in cells)
+            if header != COLUMNS:
                 raise SurveyError(WRONG_COLUMNS, file=file, line=line, columns=",".join(COLUMNS))
             continue
-        row = dict(zip(COLUMNS, [cell.strip() for cell in cells] + [""] * len(COLUMNS)))
+        row = dict(zip(COLUMNS, cells + [""] * len(COLUMNS)))
         found.append(_symbol(row, file, line))
     if not found or found[-1].words or found[-1].kind is not None:
         raise SurveyError(NO_LAST_ROW, file=file)
@@ -125,7 +125,7 @@ def _symbol(row: Dict[str, str], file: str, line: int) -> LineSymbol:
     if row["mark"] and row["mark"] not in MARKS:
         raise wrong("mark", ", ".join(MARKS))
     if not row["name"]:
-        raise wrong("name", "…")
+        raise wrong("name", "ABC")
     dashes = _numbers(row["dashes"])
     if dashes is None or len(dashes) % 2:
         raise wrong("dashes", "2 1 (mm)")
@@ -133,7 +133,7 @@ def _symbol(row: Dict[str, str], file: str, line: int) -> LineSymbol:
     if width is None or len(width) != 1:
         raise wrong("width_mm", "> 0 (mm)")
     every = _numbers(row["every_mm"])
-    if every is None or len(every) != (1 if row["mark"] else len(every)):
+    if every is None or (row["mark"] and len(every) != 1):
         raise wrong("every_mm", "> 0 (mm)")
     return LineSymbol(
         tuple(word.strip().casefold() for word in row["words"].split("|") if word.strip()),
