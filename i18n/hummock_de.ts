@@ -4529,6 +4529,11 @@
     </message>
     <message>
       <location filename="../plugin/core/handover/plan_symbols.py" />
+      <source>Top of a bank</source>
+      <translation>Oberkante einer Böschung</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/plan_symbols.py" />
       <source>Top of a slope</source>
       <translation>Böschungsoberkante</translation>
     </message>

@@ -25,6 +25,7 @@ def named(label, kind=LineKind.BREAKLINE):
         ("valley", "Bottom of a ditch, gutter"),
         ("step", "Kerb or step"),
         ("top", "Top of a slope"),
+        ("BT 2", "Top of a bank"),
         ("ridge", "Crown, ridge"),
         ("KTX", "Other line"),  # another word
         ("", "Other line"),
@@ -34,6 +35,11 @@ def named(label, kind=LineKind.BREAKLINE):
 )
 def test_a_line_is_drawn_by_the_first_row_that_its_label_begins_with(label, name):
     assert named(label) == name
+
+
+def test_ticks_stand_only_beside_lines_whose_higher_side_is_known():
+    """A line of a field code runs as it was walked: its ticks could point uphill."""
+    assert {symbol.words for symbol in read_symbols() if symbol.mark == "tick"} == {("top",)}
 
 
 def test_kinds_go_before_labels():
@@ -66,6 +72,7 @@ def test_a_table_of_ones_own(tmp_path):
         ("KT,kerb,Kerb,#000000,0.2,,,\n" + LAST, "breakline, boundary, void"),
         ("KT,,,#000000,0.2,,,\n" + LAST, "name"),
         ("KT,,Kerb,#000000,0.2,,,\n", "last row"),
+        ("KT,,Other,#000000,0.2,,,\n" + LAST, "name"),
     ],
 )
 def test_what_cannot_be_drawn_is_refused_with_the_line(tmp_path, rows, said):

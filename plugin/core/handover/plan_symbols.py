@@ -53,6 +53,7 @@ NAMES = (
     QT_TRANSLATE_NOOP("core", "Edge of paving"),
     QT_TRANSLATE_NOOP("core", "Bottom of a ditch, gutter"),
     QT_TRANSLATE_NOOP("core", "Edge of a ditch"),
+    QT_TRANSLATE_NOOP("core", "Top of a bank"),
     QT_TRANSLATE_NOOP("core", "Top of a slope"),
     QT_TRANSLATE_NOOP("core", "Toe of a slope"),
     QT_TRANSLATE_NOOP("core", "Crown, ridge"),
@@ -103,7 +104,10 @@ def read_symbols(path: Optional[PathLike] = None) -> Tuple[LineSymbol, ...]:
                 raise SurveyError(WRONG_COLUMNS, file=file, line=line, columns=",".join(COLUMNS))
             continue
         row = dict(zip(COLUMNS, cells + [""] * len(COLUMNS)))
-        found.append(_symbol(row, file, line))
+        symbol = _symbol(row, file, line)
+        if symbol.name in {one.name for one in found}:  # lines are told apart by it
+            raise SurveyError(WRONG_CELL, file=file, line=line, column="name", value=symbol.name, must="≠")
+        found.append(symbol)
     if not found or found[-1].words or found[-1].kind is not None:
         raise SurveyError(NO_LAST_ROW, file=file)
     return tuple(found)
