@@ -50,11 +50,15 @@ def cut_gaps(
                 pieces.append(Course(part[there[0] : there[-1] + 1]))
     if not pieces:
         return kept, np.array(told)
-    alone = [Course(piece.nodes[piece.nodes < len(crowd)]) for piece in pieces]
-    every = listed(pieces)
+    return kept + pieces, np.append(told, evidence_with_readings(nodes, crowd, pieces))
+
+
+def evidence_with_readings(nodes: Nodes, crowd: np.ndarray, courses: List[Course]) -> np.ndarray:
+    """Evidence (lines,) of courses by their nodes and by what passes between read; ``crowd`` as of :func:`cut_gaps`."""
+    alone = [Course(course.nodes[course.nodes < len(crowd)], course.closed) for course in courses]
+    every = listed(courses)
     read = np.where(every.k < len(crowd), 0.0, nodes.decades[every.k])
-    more = evidence_of(nodes, crowd, alone) + np.bincount(every.of, weights=read, minlength=len(pieces))
-    return kept + pieces, np.append(told, more)
+    return evidence_of(nodes, crowd, alone) + np.bincount(every.of, weights=read, minlength=len(courses))
 
 
 def gaps_of(nodes: Nodes, courses: List[Course], bridging: np.ndarray) -> dict:

@@ -12,9 +12,8 @@ import numpy as np
 from scipy.spatial import cKDTree
 
 from .candidates import STEP
-from .courses import DIRECTION, Course, listed
-from .evidence import evidence_of
-from .gaps import gaps_of
+from .courses import Course, ends_of, listed
+from .gaps import evidence_with_readings, gaps_of
 from .groups import group_median
 from .nodes import Nodes
 
@@ -55,23 +54,28 @@ def open_mouths(
     step = np.array([nodes.kind[c.nodes[0]] == STEP and not c.closed and len(c.nodes) > 2 for c in courses], bool)
     if np.count_nonzero(step) < 3:
         return courses, evidence
-    size = _sizes(nodes, courses)
-    starts, ends = (_ends(nodes, courses, step, size, last) for last in (False, True))
+    every = listed(courses)
+    size = group_median(nodes.size[every.k], every.of, len(courses))
+    tips, some = ends_of(nodes, courses), np.flatnonzero(step)
+    starts, ends = (_Ends(tips.at[2 * some + k], -tips.out[2 * some + k], size[some], some) for k in (0, 1))
     turns: List[Tuple[_Gap, int, int]] = []
     begun: set = set()
     ended: set = set()
     for gap in _inner_gaps(nodes, courses, step, bridging) + _facing(courses, starts, ends):
         found = _mouth(nodes, courses, gap, size, starts, ends)
-        own_ends = {gap.before} if gap.before != gap.after else set()
-        own_starts = {gap.after} if gap.before != gap.after else set()
-        if found is None or begun & {found[0], *own_starts} or ended & {found[1], *own_ends}:
+        if found is None:
+            continue
+        # Within one course a gap has ends of its own; between two it takes theirs.
+        new_begun = {found[0]} if gap.before == gap.after else {found[0], gap.after}
+        new_ended = {found[1]} if gap.before == gap.after else {found[1], gap.before}
+        if begun & new_begun or ended & new_ended:
             continue
         turns.append((gap, *found))
-        begun |= {found[0], *own_starts}
-        ended |= {found[1], *own_ends}
+        begun |= new_begun
+        ended |= new_ended
     if not turns:
         return courses, evidence
-    return _joined(nodes, crowd, courses, bridging, evidence, turns)
+    return _joined(nodes, crowd, courses, evidence, turns)
 
 
 def _inner_gaps(nodes: Nodes, courses: List[Course], step: np.ndarray, bridging: np.ndarray) -> List[_Gap]:
@@ -98,23 +102,6 @@ def _facing(courses: List[Course], starts: _Ends, ends: _Ends) -> List[_Gap]:
 def _pairs(ends: _Ends, starts: _Ends) -> List[Tuple[int, int]]:
     near = cKDTree(ends.at).query_ball_tree(cKDTree(starts.at), WIDEST)
     return [(i, j) for i, some in enumerate(near) for j in sorted(some)]
-
-
-def _sizes(nodes: Nodes, courses: List[Course]) -> np.ndarray:
-    every = listed(courses)
-    return group_median(nodes.size[every.k], every.of, len(courses))
-
-
-def _ends(nodes: Nodes, courses: List[Course], step: np.ndarray, size: np.ndarray, last: bool) -> _Ends:
-    number = np.flatnonzero(step)
-    tip, inner = [], []
-    for i in number.tolist():
-        own = courses[i].nodes[::-1] if last else courses[i].nodes
-        tip.append(own[0])
-        inner.append(own[min(DIRECTION, len(own) - 1)])
-    at, to = _places(nodes, np.array(tip)), _places(nodes, np.array(inner))
-    way = to - at
-    return _Ends(at, way / np.maximum(np.hypot(*way.T), 1e-9)[:, None], size[number], number)
 
 
 def _places(nodes: Nodes, k: np.ndarray) -> np.ndarray:
@@ -158,8 +145,7 @@ def _beside(
 
 
 def _joined(
-    nodes: Nodes, crowd: np.ndarray, courses: List[Course], bridging: np.ndarray, evidence: np.ndarray,
-    turns: List[Tuple[_Gap, int, int]],
+    nodes: Nodes, crowd: np.ndarray, courses: List[Course], evidence: np.ndarray, turns: List[Tuple[_Gap, int, int]],
 ) -> Tuple[List[Course], np.ndarray]:  # fmt: skip
     """The courses cut at the gaps and joined with the kerbs that they turn into, and the evidence of all."""
     bounds: Dict[int, List[int]] = {}
@@ -169,23 +155,20 @@ def _joined(
         if gap.before == gap.after:
             bounds[gap.before] += [gap.last + 1, gap.first]
     # Pieces by the place in their course where they begin, and where they end.
-    pieces: Dict[Tuple[int, int], np.ndarray] = {}
-    ending: Dict[Tuple[int, int], Tuple[int, int]] = {}
+    pieces: Dict[_Key, np.ndarray] = {}
+    ending: Dict[_Key, _Key] = {}
     for number, inner in bounds.items():
         cuts = [0, *sorted(inner), len(courses[number].nodes)]
         for low, high in zip(cuts[::2], cuts[1::2]):
             pieces[number, low] = courses[number].nodes[low:high]
             ending[number, high] = (number, low)
-    onward: Dict[Tuple[int, int], Tuple[int, int]] = {}
+    onward: Dict[_Key, _Key] = {}
     for gap, first, second in turns:
         onward[ending[gap.before, gap.last + 1]] = (first, 0)
         onward[ending[second, len(courses[second].nodes)]] = (gap.after, gap.first)
     new = [Course(np.concatenate([pieces[key] for key in keys]), ring) for keys, ring in _chains(pieces, onward)]
     kept = [i for i in range(len(courses)) if i not in bounds]
-    alone = [Course(c.nodes[c.nodes < len(crowd)], c.closed) for c in new]
-    every = listed(new)
-    read = np.where((every.k < len(crowd)) | bridging[every.k], 0.0, nodes.decades[every.k])
-    told = evidence_of(nodes, crowd, alone) + np.bincount(every.of, weights=read, minlength=len(new))
+    told = evidence_with_readings(nodes, crowd, new)
     return [courses[i] for i in kept] + new, np.append(evidence[kept], told)
 
 
