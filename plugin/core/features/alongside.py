@@ -53,13 +53,14 @@ class Runs:
 def find_runs(passes: Passes, noise: np.ndarray, beside: Beside, least_step: float) -> Runs:
     """All runs along steps, ditches and crests."""
     parts = []
+    further = _further_along(passes, beside)
     for side in (0, 1):
-        size, t = _steps_beside(passes, noise, beside, side, least_step)
+        size, t = _steps_beside(passes, noise, beside, side, further, least_step)
         # Each pair of passes is seen from both: from the lower one it counts.
         parts.append(
             _table(beside, STEP, _runs(passes, beside, np.where(size > 0, t, 0.0)), beside.near[:, side], size, t)
         )
-    depth, t = _depths(passes, noise, beside, least_step)
+    depth, t = _depths(passes, noise, beside, further, least_step)
     for kind, sign in ((CONCAVE, 1), (CONVEX, -1)):
         found = _runs(passes, beside, np.where(sign * depth > 0, t, 0.0))
         parts.append(_table(beside, kind, found, beside.at, np.abs(depth), t))
@@ -158,14 +159,13 @@ def _level(passes: Passes, at: np.ndarray) -> np.ndarray:
 
 
 def _steps_beside(
-    passes: Passes, noise: np.ndarray, beside: Beside, side: int, least_step: float
+    passes: Passes, noise: np.ndarray, beside: Beside, side: int, further: np.ndarray, least_step: float
 ) -> Tuple[np.ndarray, np.ndarray]:
     """Height (h,) of the step to the pass beside, and how far it stands out from noise and slopes; 0 for none."""
     near, away = beside.near[:, side], beside.away[:, side]
     pair = (near >= 0) & (away <= NEAR) & (beside.parallel[:, side] > PARALLEL)
     safe = np.maximum(near, 0)
-    further = _further_along(passes, beside)[:, side]
-    rise = np.where(pair, _level(passes, safe) - further - _level(passes, beside.at), 0.0)
+    rise = np.where(pair, _level(passes, safe) - further[:, side] - _level(passes, beside.at), 0.0)
     # Slope away from the step on this pass's other side, and of the walk itself.
     outer, far = _slope(passes, beside.at, beside, 1 - side, np.arange(len(near)))
     outer = np.where((far > 0.5), np.abs(outer), np.nan)
@@ -176,12 +176,14 @@ def _steps_beside(
     return rise, t
 
 
-def _depths(passes: Passes, noise: np.ndarray, beside: Beside, least_step: float) -> Tuple[np.ndarray, np.ndarray]:
+def _depths(
+    passes: Passes, noise: np.ndarray, beside: Beside, further: np.ndarray, least_step: float
+) -> Tuple[np.ndarray, np.ndarray]:
     """How far (h,) the walk lies below (positive) or above the line between its neighbours; and t."""
     both = (beside.near >= 0).all(axis=1)
     level = _level(passes, beside.at)
     safe = np.maximum(beside.near, 0)
-    height = passes.z[safe] - _further_along(passes, beside)
+    height = passes.z[safe] - further
     away = np.maximum(np.where(both[:, None], beside.away, 1.0), 0.05)
     share = away[:, 0] / away.sum(axis=1)
     depth = np.where(both, (1 - share) * height[:, 0] + share * height[:, 1] - level, 0.0)

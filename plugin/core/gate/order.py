@@ -123,7 +123,7 @@ def _times(time: np.ndarray) -> Optional[np.ndarray]:
 
 def _steps(xy: np.ndarray) -> Tuple[float, float]:
     """Median step (m) of places in order, nan for none, and which share of them are near it; 0 for what is no walk."""
-    some = np.arange(0, len(xy) - 1, max(1, len(xy) // _MANY_STEPS))
+    some = _some_steps(len(xy))
     step = np.hypot(*(xy[some + 1] - xy[some]).T)
     step = step[step > _STILL]
     if not len(step):
@@ -139,6 +139,11 @@ def _steps(xy: np.ndarray) -> Tuple[float, float]:
     return usual, float(np.mean(step <= _USUAL * usual))
 
 
+def _some_steps(n: int) -> np.ndarray:
+    """The first points of all steps between ``n`` points, of very many of some spread evenly."""
+    return np.arange(0, n - 1, max(1, n // _MANY_STEPS))
+
+
 def _crowded(xy: np.ndarray, usual: float) -> bool:
     """Whether there are far more points than steps of that length need: they do not follow each other."""
     extent = xy.max(axis=0) - xy.min(axis=0)
@@ -148,7 +153,7 @@ def _crowded(xy: np.ndarray, usual: float) -> bool:
 
 
 def _top_speed(xy: np.ndarray, time: np.ndarray) -> float:
-    some = np.arange(0, len(xy) - 1, max(1, len(xy) // _MANY_STEPS))
+    some = _some_steps(len(xy))
     seconds = np.abs(time[some + 1] - time[some])
     going = some[seconds > 0]
     if not len(going):

@@ -52,12 +52,11 @@ def ask_of_glued(file: str, sample: Sample) -> None:
     rows = [text for text in texts if _RUN.search(text)]
     if len(rows) < _FEWEST or len(rows) < _MOST * (len(texts) - 1):
         return
-    points, share = Counter(tuple(match.start() for match in re.finditer(r"[.]", text)) for text in rows).most_common(
-        1
-    )[0]
+    places = [tuple(match.start() for match in re.finditer(r"[.]", text)) for text in rows]
+    points, share = Counter(places).most_common(1)[0]
     if share < _MOST * len(rows) or len(points) < 3:
         return
-    rows = [text for text in rows if tuple(match.start() for match in re.finditer(r"[.]", text)) == points]
+    rows = [text for text, at in zip(rows, places) if at == points]
     line = next(one for one in sample.lines if one.text.rstrip() == rows[0])
     answers = []
     for begins in _ways(rows, points)[:_MOST_WAYS]:
