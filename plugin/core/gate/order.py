@@ -146,7 +146,7 @@ def _some_steps(n: int) -> np.ndarray:
 
 def _crowded(xy: np.ndarray, usual: float) -> bool:
     """Whether there are far more points than steps of that length need: they do not follow each other."""
-    extent = xy.max(axis=0) - xy.min(axis=0)
+    extent = np.array([column.max() - column.min() for column in xy.T])  # far faster than along axis 0
     if len(xy) > _CROWD * float(np.prod(np.floor(extent / usual) + 2.0)):
         return True
     return len(xy) > _CROWD * occupied_cells(xy, usual)

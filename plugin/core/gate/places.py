@@ -12,6 +12,8 @@ from ..points.pointset import PointSet
 
 #: Metres of a degree of latitude on a sphere; a gate needs no better.
 DEGREE = np.radians(1.0) * 6_371_000.0
+#: Of more points some spread evenly tell where the middle is.
+_MANY = 100_000
 
 
 @dataclass(frozen=True)
@@ -19,7 +21,8 @@ class Places:
     """n places.
 
     ``first``, ``second``, ``height``: (n,) as given, easting and northing in metres, or longitude and latitude in
-    degrees; heights in metres. ``degrees``: which of both. ``middle``: (2,) the median place as given. ``real``: the
+    degrees; heights in metres. ``degrees``: which of both. ``middle``: (2,) the median place as given, of very
+    many points about. ``real``: the
     coordinates are of a coordinate system of the Earth, no local grid.
     """
 
@@ -49,7 +52,8 @@ def places_of(points: PointSet, geographic: Optional[GeographicPoints], used: np
         first, second, height = points.easting, points.northing, points.height
     else:
         first, second, height = geographic.longitude, geographic.latitude, geographic.height
-    some = used & np.isfinite(first) & np.isfinite(second)
-    middle = np.array([np.median(each[some]) if some.any() else 0.0 for each in (first, second)])
+    some = np.flatnonzero(used & np.isfinite(first) & np.isfinite(second))
+    some = some[:: max(1, len(some) // _MANY)]
+    middle = np.array([np.median(each[some]) if len(some) else 0.0 for each in (first, second)])
     real = geographic is not None or points.crs is not None
     return Places(first, second, height, geographic is not None, middle, real)

@@ -44,6 +44,8 @@ def find_comment(source: TextSource, given: Optional[str]) -> CommentSign:
             count = next((i for i, line in enumerate(above) if not line.startswith(mark)), len(above))
             if 0 < count < len(above) and not any(_like_a_point(line) for line in above[:count]):
                 return CommentSign(mark)
+    if not any(line.startswith("#") for line in lines):
+        return CommentSign("#")
     points = [line for line in lines if _like_a_point(line)]
     signed = [line for line in points if line.startswith("#")]
     if len(signed) * 2 > len(points):

@@ -35,6 +35,7 @@ _PACKED = 8
 _GLANCE = 512
 #: Fields up to so many characters are taken out of the text one character of all at once.
 _NARROW = 64
+_ASCII_END = 128
 _LONGEST_NUMBER = 64
 _NUMBER = re.compile(rb"[+-]?(?:[0-9]+(?:\.[0-9]*)?|\.[0-9]+)(?:[eEdD][+-]?[0-9]{1,4})?")
 _INFINITE = re.compile(rb"[+-]?inf(?:inity)?", re.IGNORECASE)
@@ -254,18 +255,16 @@ def _kinds(values: np.ndarray) -> np.ndarray:
 
 def _strings(text: np.ndarray, start: np.ndarray, end: np.ndarray) -> List[str]:
     size = end - start
-    width = int(size.max()) + 1
-    if width <= _NARROW:
-        place = np.arange(width)
-        joined = np.empty((len(start), width), np.uint8)
-        for j in place:
-            joined[:, j] = text.take(start + j, mode="clip")
-        joined[np.arange(len(start)), size] = _LF
-        joined = joined[place <= size[:, None]]
-    else:
-        stop = np.cumsum(size + 1)
-        joined = text.take(np.repeat(start - (stop - size - 1), size + 1) + np.arange(stop[-1]), mode="clip")
-        joined[stop - 1] = _LF
+    width = int(size.max())
+    if 0 < width <= _NARROW and int(text.max()) < _ASCII_END and int(text.min()) > 0:
+        characters = np.empty((len(start), width), np.uint32)  # as numpy keeps text; zeros behind it are none
+        for j in range(width):
+            np.multiply(text.take(start + j, mode="clip"), size > j, out=characters[:, j])
+        found: List[str] = characters.view(f"U{width}").ravel().tolist()
+        return found
+    stop = np.cumsum(size + 1)
+    joined = text.take(np.repeat(start - (stop - size - 1), size + 1) + np.arange(stop[-1]), mode="clip")
+    joined[stop - 1] = _LF
     return joined.tobytes().decode().split("\n")[:-1]
 
 
