@@ -272,19 +272,24 @@ def _triangulate_network(network: Network, lines: np.ndarray, file: str, progres
 
 def _tin(mesh: Mesh, network: Network, keep: np.ndarray, points: PointSet) -> Tin:
     corner, kind = mesh.vertex.reshape(-1, 3), mesh.kind.reshape(-1, 3)
-    beyond = np.where(mesh.twin >= 0, mesh.twin // 3, np.int32(-1)).reshape(-1, 3)
+    beyond = (mesh.twin // np.int32(3)).reshape(-1, 3)  # -1 stays -1
     if not np.all(keep):
         triangle = np.full(len(keep) + 1, -1, np.int32)  # the last entry answers for "no twin"
         triangle[:-1][keep] = np.arange(np.count_nonzero(keep), dtype=np.int32)
         corner, kind, beyond = corner[keep], kind[keep], triangle[beyond[keep]]
-    met = np.zeros(len(network.x), bool)
-    met[corner.ravel()] = True
+    met = np.isfinite(network.z)  # all of these are in the triangulation
+    if len(corner) < mesh.triangle_count:
+        met = np.zeros(len(network.x), bool)
+        met[corner.ravel()] = True
     grid, z, source = np.column_stack([network.x, network.y]), network.z, network.source
     if not np.all(met):
         number = np.cumsum(met, dtype=np.int32) - np.int32(1)
         corner, grid, z, source = number[corner], grid[met], z[met], source[met]
+    vertices = np.empty((len(z), 3))
+    vertices[:, :2], vertices[:, 2] = grid, z
+    vertices[:, :2] *= GRID
     return Tin(
-        vertices=np.column_stack([grid * GRID, z]),
+        vertices=vertices,
         triangles=corner,
         neighbours=beyond,
         edge_kind=kind,
@@ -297,9 +302,11 @@ def _tin(mesh: Mesh, network: Network, keep: np.ndarray, points: PointSet) -> Ti
 
 def _edge_counts(tin: Tin) -> Mapping[LineKind, int]:
     """Marked edges by kind, each edge once."""
-    once = (tin.neighbours < 0) | (tin.neighbours > np.arange(len(tin.triangles))[:, None])
+    marked = np.flatnonzero(tin.edge_kind)
+    found, beyond = tin.edge_kind.ravel()[marked], tin.neighbours.ravel()[marked]
+    once = (beyond < 0) | (beyond > marked // 3)
     kinds = (LineKind.BREAKLINE, LineKind.BOUNDARY, LineKind.VOID)
-    return {kind: int(np.count_nonzero(once & (tin.edge_kind & int(kind) != 0))) for kind in kinds}
+    return {kind: int(np.count_nonzero(once & (found & int(kind) != 0))) for kind in kinds}
 
 
 def _messages(whole: Triangulation, unused: int) -> Tuple[Message, ...]:

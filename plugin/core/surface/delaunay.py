@@ -21,8 +21,9 @@ from .mesh import Mesh, following
 from .parts import connected_parts
 from .pieces import triangulate_piece
 
-#: Points of one tile where nothing else suits better; about the cheapest for Qhull and the seams together.
-TILE_POINTS = 2000
+#: Points of one tile where nothing else suits better, the least and the most; the most is about the cheapest for Qhull
+#: and the seams together. Of fewer points are made so many tiles, so that all threads have work.
+_LEAST_TILE, _MOST_TILE, _TILES = 2000, 5000, 20
 _THREADS = 2  # Qhull runs without Python's lock; more threads gain little
 _WHOLE = 12_000  # up to so many points one call is cheaper than tiles and seams
 _FIRST = 16  # one tile in so many is triangulated first, to see whether tiles of this size suit the points
@@ -46,11 +47,12 @@ def triangulate(x: np.ndarray, y: np.ndarray, tile_points: Optional[int] = None,
 
 def _sewn(x: np.ndarray, y: np.ndarray, tile_points: Optional[int], progress: Progress) -> Tuple[np.ndarray, Mesh]:
     """The points in an order (n,) of their own and their triangulation, numbered in that order."""
-    size, order = tile_points or TILE_POINTS, np.arange(len(x))
+    usual = tile_points or min(max(_LEAST_TILE, len(x) // _TILES), _MOST_TILE)
+    size, order = usual, np.arange(len(x))
     while True:
         if len(x) <= (tile_points or max(_WHOLE, 2 * size)):
             x, y = x[order], y[order]  # after the order of tiles: what is near in plan is near in memory
-            return order, Mesh(x, y, *_triangulate_tile(x, y, tile_points is None and size > TILE_POINTS))
+            return order, Mesh(x, y, *_triangulate_tile(x, y, size > usual))
         order, bounds = _tiles(x, y, size)
         tx, ty = x[order], y[order]
         pieces = _triangulate_tiles(tx, ty, bounds, tile_points is None, progress)
@@ -153,23 +155,29 @@ def _unsettled(x: np.ndarray, y: np.ndarray, vertex: np.ndarray) -> float:
 def _side_by_side(
     x: np.ndarray, y: np.ndarray, bounds: np.ndarray, pieces: Sequence[Tuple[np.ndarray, np.ndarray]]
 ) -> Tuple[Mesh, np.ndarray]:
-    """All tiles as one mesh, gaps between them; and the points of tiles without triangles."""
-    vertex, twin, alone = [], [], [np.empty(0, np.int64)]
+    """All tiles as one mesh, gaps between them; and the points of tiles without triangles.
+
+    The arrays of the mesh begin ones with room for all triangles that ``x, y`` can have, see :func:`_close_gaps`.
+    """
+    room = 6 * len(x)
+    vertex, twin, alone = np.empty(room, np.int32), np.empty(room, np.int32), [np.empty(0, np.int64)]
     offset = 0
     for start, end, (piece, piece_twin) in zip(bounds[:-1], bounds[1:], pieces):
         if len(piece) == 0:
             alone.append(np.arange(start, end))
-        vertex.append(piece + np.int32(start))
-        twin.append(np.where(piece_twin >= 0, piece_twin + np.int32(offset), np.int32(-1)))
+        own = slice(offset, offset + len(piece))
+        np.add(piece, np.int32(start), out=vertex[own])
+        np.add(piece_twin, np.int32(offset), out=twin[own])
+        twin[own][piece_twin < 0] = -1
         offset += len(piece)
-    tiles = Mesh(x, y, np.concatenate(vertex), np.concatenate(twin))
-    return tiles, np.concatenate(alone)
+    return Mesh(x, y, vertex[:offset], twin[:offset]), np.concatenate(alone)
 
 
 def _close_gaps(tiles: Mesh, alone: np.ndarray, tile_points: Optional[int]) -> Tuple[Mesh, np.ndarray]:
     """Add the triangles between the tiles' hulls; ``alone``: points of tiles without triangles.
 
-    Also returns the half-edges of the added triangles: all that may be unlawful.
+    Also returns the half-edges of the added triangles: all that may be unlawful. They are written behind those of
+    ``tiles``, into the room of its arrays.
     """
     rim = np.flatnonzero(tiles.twin < 0)
     start, end = tiles.vertex[rim], tiles.end(rim)
@@ -187,13 +195,14 @@ def _close_gaps(tiles: Mesh, alone: np.ndarray, tile_points: Optional[int]) -> T
     moved[slots] = (3 * number[slots // 3] + slots % 3).astype(np.int32)
     outside = between.twin[inside]  # the gap's side of each hull edge
     moved_outside = np.where(outside >= 0, moved[outside], -1)
-    gap_twin = np.where(between.twin[slots] >= 0, moved[between.twin[slots]], -1)
-    vertex = np.concatenate([tiles.vertex, joints.astype(np.int32)[between.vertex[slots]]])
-    twin = np.concatenate([tiles.twin, gap_twin]).astype(np.int32)
+    first, last = len(tiles.vertex), len(tiles.vertex) + len(slots)
+    vertex, twin = (each.base[:last] for each in (tiles.vertex, tiles.twin))
+    vertex[first:] = joints[between.vertex[slots]]
+    twin[first:] = np.where(between.twin[slots] >= 0, moved[between.twin[slots]], -1)
     twin[rim] = moved_outside
     sewn = moved_outside >= 0
     twin[moved_outside[sewn]] = rim[sewn]
-    return Mesh(tiles.x, tiles.y, vertex, twin), np.arange(len(tiles.vertex), len(vertex), dtype=np.int32)
+    return Mesh(tiles.x, tiles.y, vertex, twin), np.arange(first, last, dtype=np.int32)
 
 
 def _half_edges(mesh: Mesh, start: np.ndarray, end: np.ndarray) -> np.ndarray:

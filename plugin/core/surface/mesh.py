@@ -78,7 +78,7 @@ class Mesh:
         self.twin = twin
         self.kind = np.zeros(len(vertex), np.uint8) if kind is None else kind
         self.touched: Optional[List[np.ndarray]] = None  # half-edges of flipped triangles, when somebody asks
-        self._place: Optional[np.ndarray] = None  # where a half-edge moves in a flip; identity between, made when asked
+        self._shift: Optional[np.ndarray] = None  # how far a half-edge's number moves in a flip; zero between
         self.triangle_scratch = np.zeros(len(vertex) // 3, np.int32)  # holds nothing between calls
 
     @property
@@ -112,18 +112,18 @@ class Mesh:
         After it, ``preceding(h)`` and its twin are the new diagonal.
         """
         vertex, twin, kind = self.vertex, self.twin, self.kind
-        if self._place is None:
-            self._place = np.arange(len(vertex), dtype=np.int32)
-        place = self._place
+        if self._shift is None:
+            self._shift = np.zeros(len(vertex), np.int32)
+        shift = self._shift
         g = twin[h]
         h_previous, g_previous = preceding(h), preceding(g)
         apex_h, apex_g = vertex[h_previous], vertex[g_previous]
         moved = np.concatenate([g_previous, h_previous])
         target = np.concatenate([h, g])
         outside, moved_kind = twin[moved], kind[moved]
-        place[moved] = target
-        beyond = np.where(outside >= 0, place[outside], -1)
-        place[moved] = moved
+        shift[moved] = target - moved
+        beyond = np.where(outside >= 0, outside + shift[outside], -1)
+        shift[moved] = 0
         vertex[h], vertex[g] = apex_g, apex_h
         twin[target], kind[target] = beyond, moved_kind
         inner = beyond >= 0
