@@ -59,8 +59,8 @@ def _sewn(x: np.ndarray, y: np.ndarray, tile_points: Optional[int], progress: Pr
         if not isinstance(pieces, float):
             break
         size = int(size * (pieces / _WANTED_UNSETTLED) ** 2)
-    tiles, alone = _side_by_side(tx, ty, bounds, pieces)
-    mesh, added = _close_gaps(tiles, alone, tile_points)
+    tiles, room, alone = _side_by_side(tx, ty, bounds, pieces)
+    mesh, added = _close_gaps(tiles, room, alone, tile_points)
     mesh.legalise(added)
     return order, mesh
 
@@ -154,13 +154,12 @@ def _unsettled(x: np.ndarray, y: np.ndarray, vertex: np.ndarray) -> float:
 
 def _side_by_side(
     x: np.ndarray, y: np.ndarray, bounds: np.ndarray, pieces: Sequence[Tuple[np.ndarray, np.ndarray]]
-) -> Tuple[Mesh, np.ndarray]:
-    """All tiles as one mesh, gaps between them; and the points of tiles without triangles.
-
-    The arrays of the mesh begin ones with room for all triangles that ``x, y`` can have, see :func:`_close_gaps`.
+) -> Tuple[Mesh, np.ndarray, np.ndarray]:
+    """All tiles as one mesh, gaps between them; the array (2, 6 n) that begins with its vertices and twins and has room
+    for all triangles of ``x, y`` (n,); and the points of tiles without triangles.
     """
-    room = 6 * len(x)
-    vertex, twin, alone = np.empty(room, np.int32), np.empty(room, np.int32), [np.empty(0, np.int64)]
+    room, alone = np.empty((2, 6 * len(x)), np.int32), [np.empty(0, np.int64)]
+    vertex, twin = room
     offset = 0
     for start, end, (piece, piece_twin) in zip(bounds[:-1], bounds[1:], pieces):
         if len(piece) == 0:
@@ -170,14 +169,16 @@ def _side_by_side(
         np.add(piece_twin, np.int32(offset), out=twin[own])
         twin[own][piece_twin < 0] = -1
         offset += len(piece)
-    return Mesh(x, y, vertex[:offset], twin[:offset]), np.concatenate(alone)
+    return Mesh(x, y, vertex[:offset], twin[:offset]), room, np.concatenate(alone)
 
 
-def _close_gaps(tiles: Mesh, alone: np.ndarray, tile_points: Optional[int]) -> Tuple[Mesh, np.ndarray]:
-    """Add the triangles between the tiles' hulls; ``alone``: points of tiles without triangles.
+def _close_gaps(
+    tiles: Mesh, room: np.ndarray, alone: np.ndarray, tile_points: Optional[int]
+) -> Tuple[Mesh, np.ndarray]:
+    """Add the triangles between the tiles' hulls, in the ``room`` behind theirs; ``alone``: points of tiles without
+    triangles.
 
-    Also returns the half-edges of the added triangles: all that may be unlawful. They are written behind those of
-    ``tiles``, into the room of its arrays.
+    Also returns the half-edges of the added triangles: all that may be unlawful.
     """
     rim = np.flatnonzero(tiles.twin < 0)
     start, end = tiles.vertex[rim], tiles.end(rim)
@@ -196,7 +197,7 @@ def _close_gaps(tiles: Mesh, alone: np.ndarray, tile_points: Optional[int]) -> T
     outside = between.twin[inside]  # the gap's side of each hull edge
     moved_outside = np.where(outside >= 0, moved[outside], -1)
     first, last = len(tiles.vertex), len(tiles.vertex) + len(slots)
-    vertex, twin = (each.base[:last] for each in (tiles.vertex, tiles.twin))
+    vertex, twin = room[:, :last]
     vertex[first:] = joints[between.vertex[slots]]
     twin[first:] = np.where(between.twin[slots] >= 0, moved[between.twin[slots]], -1)
     twin[rim] = moved_outside
