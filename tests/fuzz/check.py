@@ -116,8 +116,8 @@ def check_intake(path: Path, raw: bytes, options: Dict[str, Any], rng: np.random
 
 
 def lines_of(raw: bytes, encoding: str) -> List[str]:
-    """The lines of a file, found another way than by the reader."""
-    text = raw.decode(encoding)
+    """The lines of a file, found another way than by the reader; without the zeros that a lost power leaves behind."""
+    text = raw.decode(encoding).rstrip("\0")
     marked = encoding != "utf-8-sig" and text.startswith("\ufeff")  # of utf-8-sig one mark is gone already
     lines = re.split("\r\n|\r|\n", text[1:] if marked else text)
     return lines[:-1] if lines[-1] == "" else lines
