@@ -9,7 +9,7 @@ all with one crossfall (the mean of their slopes, as they are equally wide).
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Optional, Sequence, Tuple
+from typing import Optional, Sequence, Tuple, Union
 
 import numpy as np
 
@@ -23,6 +23,7 @@ from .texts import BAD_RANGE, BAD_WINDOW
 
 #: Two distances (m) along a line, None for all of it.
 Within = Optional[Tuple[float, float]]
+Offsets = Union[float, np.ndarray]
 
 _LEAST_REACH = 0.01  # metres
 
@@ -119,16 +120,19 @@ def grades(
 
 
 def crossfall_forms(
-    line: Alignment, tin: Tin, begin: np.ndarray, end: np.ndarray, low: float, high: float, between: float = 0.5
+    line: Alignment, tin: Tin, begin: np.ndarray, end: np.ndarray, low: Offsets, high: Offsets, between: float = 0.5
 ) -> LinearForms:
-    """Crossfalls as linear forms, for windows from ``begin`` to ``end`` (w,), from offset ``low`` to ``high`` (m)."""
-    if not (np.isfinite(low) and np.isfinite(high) and low < high):
-        raise SurveyError(BAD_RANGE, low=low, high=high)
+    """Crossfalls as linear forms, for windows from ``begin`` to ``end`` (w,), from offset ``low`` to ``high`` (m), one
+    for all windows or (w,)."""
+    low, high = (np.broadcast_to(np.asarray(each, float), begin.shape) for each in (low, high))
+    bad = np.flatnonzero(~(np.isfinite(low) & np.isfinite(high) & (low < high)))
+    if len(bad):
+        raise SurveyError(BAD_RANGE, low=float(low[bad[0]]), high=float(high[bad[0]]))
     count = np.maximum(1, np.rint((end - begin) / between)).astype(int)
     window = np.repeat(np.arange(len(begin)), count)
     within = runs(np.zeros_like(count), count)
     distance = begin[window] + (within + 0.5) * ((end - begin) / count)[window]
-    sections = np.stack([line.places(distance, low), line.places(distance, high)], axis=1)
+    sections = np.stack([line.places(distance, low[window]), line.places(distance, high[window])], axis=1)
     return slope_forms(tin, list(sections)).mean_by(window, len(begin))
 
 

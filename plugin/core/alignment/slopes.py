@@ -41,6 +41,11 @@ class HeightNoise:
     time: np.ndarray
 
 
+#: Times, in those over which drift forgets itself, whose exponentials are summed at once.
+_BLOCK = 200.0
+#: Times are rounded to so many parts of that time for covariances.
+_FINE = 30.0
+
 #: Noise of heights: a standard deviation (m) for all vertices, one for each (n,), or one with drift.
 Sigma = Union[float, np.ndarray, HeightNoise]
 
@@ -76,15 +81,31 @@ class LinearForms:
     def _drift_variances(self, noise: HeightNoise) -> np.ndarray:
         """Row by row, as each has its own few vertices; those of unknown time are put farther apart than any drift."""
         alone = ~np.isfinite(noise.time)
-        last = float(np.max(noise.time[~alone])) if not np.all(alone) else 0.0
-        time = np.where(alone, last + 100 * noise.drift_time * (1 + np.cumsum(alone)), noise.time)
         found = np.zeros(self.weights.shape[0])
         for row in range(len(found)):
             part = slice(self.weights.indptr[row], self.weights.indptr[row + 1])
-            weight, t = self.weights.data[part], time[self.weights.indices[part]]
-            apart = np.abs(t[:, None] - t) / noise.drift_time
-            found[row] = noise.drift**2 * (weight @ np.exp(-apart) @ weight)
-        return found
+            weight, vertex = self.weights.data[part], self.weights.indices[part]
+            own = alone[vertex]
+            found[row] = np.sum(weight[own] ** 2) + _drifting(weight[~own], noise.time[vertex[~own]] / noise.drift_time)
+        return noise.drift**2 * found
+
+    def covariance(self, sigma: Sigma) -> np.ndarray:
+        """Covariances (q, q) for heights with the noise ``sigma``, as :meth:`sigmas`; times to a part of the drift's."""
+        own = sigma.own if isinstance(sigma, HeightNoise) else sigma
+        variance = vertex_sigmas(own, self.weights.shape[1]) ** 2
+        if not (isinstance(sigma, HeightNoise) and sigma.drift > 0):
+            return np.asarray((self.weights.multiply(variance) @ self.weights.T).todense())
+        known = np.isfinite(sigma.time)
+        variance = variance + np.where(known, 0.0, sigma.drift**2)
+        result = np.asarray((self.weights.multiply(variance) @ self.weights.T).todense())
+        used = np.unique(self.weights.indices)
+        used = used[known[used]]
+        if len(used):
+            moment, which = np.unique(np.round(_FINE * sigma.time[used] / sigma.drift_time), return_inverse=True)
+            gather = csr_matrix((np.ones(len(used)), (np.arange(len(used)), which.reshape(-1))))
+            mean = np.asarray((self.weights[:, used] @ gather).todense())
+            result += sigma.drift**2 * mean @ np.exp(-np.abs(moment[:, None] - moment) / _FINE) @ mean.T
+        return result
 
     @property
     def whole(self) -> np.ndarray:
@@ -101,6 +122,29 @@ class LinearForms:
         share = 1.0 / count[group[use]]
         gather = csr_matrix((share, (group[use], use)), shape=(groups, len(group)))
         return LinearForms(csr_matrix(gather @ self.weights), (count > 0).astype(float))
+
+
+def _drifting(weight: np.ndarray, time: np.ndarray) -> float:
+    """Sum over all pairs (i, j) of ``weight`` (k,) i times j times exp(-the time (k,) between them).
+
+    In order of time the sum over all earlier ones is one running sum; as exponentials of times overflow, in blocks, each
+    of which begins with what the one before hands on.
+    """
+    if not len(weight):
+        return 0.0
+    order = np.argsort(time, kind="stable")
+    weight, time = weight[order], time[order]
+    before, total, block = 0.0, 0.0, (time - time[0]) // _BLOCK
+    starts = np.append(np.flatnonzero(np.append(True, np.diff(block) > 0)), len(time))
+    for a, b in zip(starts[:-1].tolist(), starts[1:].tolist()):
+        if a:
+            before *= float(np.exp(time[a - 1] - time[a]))
+        since = time[a:b] - time[a]
+        grown = np.cumsum(weight[a:b] * np.exp(since))
+        earlier = (before + grown - weight[a:b] * np.exp(since)) * np.exp(-since)
+        total += float(np.sum(weight[a:b] * (weight[a:b] + 2 * earlier)))
+        before = float((before + grown[-1]) * np.exp(-since[-1]))
+    return max(total, 0.0)
 
 
 def vertex_sigmas(sigma: Union[float, np.ndarray], n: int) -> np.ndarray:

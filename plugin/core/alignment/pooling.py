@@ -1,0 +1,90 @@
+"""Slopes along a road as one estimate: neighbouring windows help each other.
+
+A window's slope rests on its own few points. The slopes of windows one after another are taken as a smooth function of
+the station, observed with the exact covariance of their noise: a smoothing spline by generalised least squares. How
+smooth the road is comes from the slopes themselves (restricted likelihood), as an average over degrees of smoothness by
+their likelihood. Standard deviations are those of the posterior (Wahba 1983, "Bayesian confidence intervals for the
+cross-validated smoothing spline"); over a whole road their intervals hold as often as they say (Nychka 1988, "Bayesian
+confidence intervals for smoothing splines").
+"""
+
+from __future__ import annotations
+
+from typing import List, Tuple
+
+import numpy as np
+
+from ..surface.tin import Tin
+from .slopes import LinearForms, Sigma
+
+#: Fewer windows are left as they are; more than so many are taken in parts, which overlap.
+_FEWEST, _MOST, _OVERLAP = 5, 240, 30
+#: Roughness that is tried, as the standard deviation (ratio) of how much the change of slope changes from window to
+#: window.
+_ROUGH = np.geomspace(1e-5, 3e-2, 24)
+
+
+def pooled(forms: LinearForms, tin: Tin, sigma: Sigma) -> Tuple[np.ndarray, np.ndarray]:
+    """Values and standard deviations (w,), (w,) of the slopes of w windows of one length, one after another, each with
+    the help of its neighbours; nan where a window is not on the surface. No help reaches over such a window.
+
+    ``sigma``: noise of the vertices' heights (m).
+    """
+    value, doubt = forms.values(tin), forms.sigmas(sigma)
+    for begin, end in rows_of(np.isfinite(value)):
+        for first, last, keep in _parts(begin, end):
+            if last - first < _FEWEST:
+                continue
+            own = LinearForms(forms.weights[first:last], forms.covered[first:last])
+            smooth, spread = _smoothed(value[first:last], own.covariance(sigma))
+            value[keep], doubt[keep] = (
+                smooth[keep.start - first : keep.stop - first],
+                spread[keep.start - first : keep.stop - first],
+            )
+    return value, doubt
+
+
+def rows_of(mask: np.ndarray) -> List[Tuple[int, int]]:
+    """Begin and end of each run of a mask (w,)."""
+    ends = np.flatnonzero(np.diff(np.concatenate([[0], mask.astype(np.int8), [0]]))).tolist()
+    return list(zip(ends[::2], ends[1::2]))
+
+
+def _parts(begin: int, end: int) -> List[Tuple[int, int, slice]]:
+    """Begin and end of the parts of a row of windows, and which windows each part is to tell of."""
+    if end - begin <= _MOST:
+        return [(begin, end, slice(begin, end))]
+    step = _MOST - 2 * _OVERLAP
+    starts = list(range(begin, end - 2 * _OVERLAP, step))
+    found = []
+    for start in starts:
+        stop = min(start + _MOST, end)
+        inner = slice(start if start == begin else start + _OVERLAP, stop if stop == end else stop - _OVERLAP)
+        found.append((start, stop, inner))
+        if stop == end:
+            break
+    return found
+
+
+def _smoothed(value: np.ndarray, covariance: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """Posterior mean and standard deviation (w,) of smooth slopes whose noisy values (w,) have a ``covariance``."""
+    count = len(value)
+    least = 1e-6 * float(np.mean(np.diag(covariance))) + 1e-18
+    precision = np.linalg.inv(covariance + least * np.eye(count))
+    bends = np.diff(np.eye(count), 2, axis=0)
+    rough, seen = bends.T @ bends, precision @ value
+    likely, means, variances = [], [], []
+    for size in _ROUGH:
+        weight = 1.0 / size**2
+        factor = np.linalg.cholesky(precision + weight * rough)
+        inverse = np.linalg.inv(factor)
+        mean = inverse.T @ (inverse @ seen)
+        spent = float(value @ seen - mean @ seen)
+        likely.append(0.5 * (count - 2) * np.log(weight) - float(np.sum(np.log(np.diag(factor)))) - 0.5 * spent)
+        means.append(mean)
+        variances.append(np.sum(inverse**2, axis=0))
+    share = np.exp(np.array(likely) - max(likely))
+    share /= share.sum()
+    mean = share @ np.array(means)
+    variance = share @ (np.array(variances) + (np.array(means) - mean) ** 2)
+    return mean, np.sqrt(variance)
