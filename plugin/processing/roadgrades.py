@@ -14,14 +14,16 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
-from ..core.alignment.grades import WindowSlopes, crossfalls, grades, reach
+from ..core.alignment.crowns import find_lane
+from ..core.alignment.grades import WindowSlopes, grades, reach
+from ..core.alignment.parts import Part, part_slopes
 from ..core.alignment.profile import make_profile
 from ..core.progress import part
 from ..core.surface.slopes import DEFAULT_LIMITS_PERCENT, checked_limits
 from .algorithm import progress_of, report
 from .parameters import number, optional_number, qgis_crs
 from .roadinput import RoadAlgorithm, lengths_in
-from .roadlayers import plain, slope_fields, write_slopes
+from .roadlayers import crossfall_fields, plain, slope_fields, write_crossfalls, write_slopes
 from .roadstyles import dress_road, slope_line_renderer
 from .slopemap import read_limits
 from .versions import LINE, LINE_SOURCE
@@ -121,17 +123,23 @@ class RoadGrades(RoadAlgorithm):
         progress(0.6, "alignment")
         results: Dict[str, Any] = {}
         fields, crs = slope_fields(), qgis_crs(tin.crs)
-        asked = [("OUTPUT", "STEEPEST", along, 0.0)]
+        sink, place = self.parameterAsSink(parameters, "OUTPUT", context, plain(fields), LINE, crs)
+        write_slopes(along, limits, tin.crs, sink)
+        dress_road(context, place, fields, renderer=partial(slope_line_renderer, limits, 0.0))
+        results.update({"OUTPUT": place, "STEEPEST": _largest(along)})
+        _tell(along, feedback)
         if parameters.get("CROSSFALLS") is not None:
             within = reach(line, tin, (low, high))
-            across = crossfalls(line, tin, noise, low, high, window, step, within=within)
-            asked.append(("CROSSFALLS", "LARGEST_CROSSFALL", across, 3.2))
-        for name, total, slopes, beside in asked:
-            sink, place = self.parameterAsSink(parameters, name, context, plain(fields), LINE, crs)
-            write_slopes(slopes, limits, tin.crs, sink)
-            dress_road(context, place, fields, renderer=partial(slope_line_renderer, limits, beside))
-            results.update({name: place, total: _largest(slopes)})
-            _tell(slopes, feedback)
+            lane = find_lane(line, tin, noise, low, high, within)
+            across = part_slopes(line, tin, noise, lane, window, step, within)
+            fields = crossfall_fields(line)
+            sink, place = self.parameterAsSink(parameters, "CROSSFALLS", context, plain(fields), LINE, crs)
+            write_crossfalls(across, limits, tin.crs, sink)
+            dress_road(context, place, fields, renderer=partial(slope_line_renderer, limits, 3.2))
+            edges = [across.at_edge(part) for part in (Part.LEFT, Part.RIGHT)]
+            sizes = [size for size in map(_largest, edges) if size is not None]
+            results.update({"CROSSFALLS": place, "LARGEST_CROSSFALL": max(sizes, default=None)})
+            _tell(edges[0], feedback)
         return {name: value for name, value in results.items() if value is not None}
 
 

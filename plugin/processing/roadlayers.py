@@ -18,6 +18,7 @@ from ..core.alignment.curves import FittedProfile
 from ..core.alignment.grades import WindowSlopes
 from ..core.alignment.indications import Gutter, KerbFlows
 from ..core.alignment.line import Alignment
+from ..core.alignment.parts import Part, PartSlopes
 from ..core.alignment.profile import HeightLine, Profile
 from ..core.alignment.rules import Quantity
 from ..core.surface.slopes import class_range, slope_classes
@@ -79,6 +80,10 @@ def point_at(line: Alignment, distance: float, height: float, crs: Any, offset: 
     x, y = to_crs_units(line.places(np.array([distance]), offset)[0], crs).tolist()
     z = float(heights_to_crs_units(height, crs)) if isfinite(height) else 0.0
     return QgsGeometry(QgsPoint(x, y, z))
+
+
+#: How far beside the line, metres, right positive, the stretches of each part of a lane are drawn.
+BESIDE = {Part.LANE: 0.0, Part.LEFT: -1.0, Part.RIGHT: 1.0}
 
 
 # Stations and profile
@@ -159,14 +164,43 @@ def slope_fields() -> QgsFields:
     )
 
 
-def write_slopes(slopes: WindowSlopes, limits: Sequence[float], crs: Any, sink: QgsFeatureSink) -> None:
-    """Put the stretch of each window into ``sink``; the class is by the size of the slope."""
+def crossfall_fields(line: Alignment) -> QgsFields:
+    fields = slope_fields()
+    unit = line.unit.symbol
+    for one in fields_with_aliases(
+        [
+            ("part", "text", translate("hummock", "Part of the lane: lane, left, right")),
+            ("crown", "real", translate("hummock", "Crown, right of the line ({unit})").format(unit=unit)),
+        ]
+    ):
+        fields.append(one)
+    return fields
+
+
+def write_crossfalls(slopes: PartSlopes, limits: Sequence[float], crs: Any, sink: QgsFeatureSink) -> None:
+    """Put the stretch of each window into ``sink``, for each part of the lane that it has."""
+    crown = slopes.crown / slopes.line.unit.metres
+    for part, own in slopes.by.items():
+        more = [[part.value, or_null(crown[k])] for k in range(len(slopes))]
+        write_slopes(own, limits, crs, sink, BESIDE[part], slopes.has(part), more)
+
+
+def write_slopes(
+    slopes: WindowSlopes, limits: Sequence[float], crs: Any, sink: QgsFeatureSink, offset: float = 0.0,
+    some: Optional[np.ndarray] = None, more: Optional[List[List[Any]]] = None,
+) -> None:  # fmt: skip
+    """Put the stretch of each window of mask ``some`` (w,) into ``sink``, ``offset`` metres beside the line, with
+    ``more`` values of each; the class is by the size of the slope.
+    """
     number = slope_classes(np.abs(slopes.value), limits)
     for k, (begin, end) in enumerate(slopes.stretch.tolist()):
+        if some is not None and not some[k]:
+            continue
         known = isfinite(slopes.value[k])
         own = [int(number[k]), range_label(*class_range(limits, int(number[k])))] if known else [None, None]
         values = [or_null(100 * slopes.value[k]), or_null(100 * slopes.sigma[k])]
-        add_feature(sink, between(slopes.line, begin, end, crs), [*ends_of(slopes.line, begin, end), *values, *own])
+        row = [*ends_of(slopes.line, begin, end), *values, *own, *(more[k] if more is not None else ())]
+        add_feature(sink, between(slopes.line, begin, end, crs, offset), row)
 
 
 # Grades and vertical curves
@@ -264,6 +298,7 @@ def check_fields() -> QgsFields:
             ("rule_no", "whole", translate("hummock", "Number of the rule")),
             ("rule", "text", translate("hummock", "Rule")),
             ("quantity", "text", translate("hummock", "Quantity")),
+            ("part", "text", translate("hummock", "Part of the lane: lane, left, right")),
             ("limit", "text", translate("hummock", "Limit")),
             *ends_columns(),
             ("verdict", "text", translate("hummock", "Verdict at 95 %")),
@@ -285,10 +320,12 @@ def write_checks(checks: CheckResult, crs: Any, sink: QgsFeatureSink) -> None:
         slope = rule.quantity in (Quantity.GRADE, Quantity.CROSSFALL)
         factor, unit = (100.0, "%") if slope else (1.0, "m/%")
         limit = ("≥ " if rule.at_least else "≤ ") + rule.limit_text
-        row = [number[rule], rule.name, rule.quantity.value, limit, *ends_of(checks.line, each.begin, each.end)]
+        across = rule.quantity is Quantity.CROSSFALL
+        row = [number[rule], rule.name, rule.quantity.value, each.part.value if across else None]
+        row += [limit, *ends_of(checks.line, each.begin, each.end)]
         row += [each.verdict.value, or_null(factor * each.value), or_null(factor * each.sigma), unit]
         row += [checks.line.label(each.at), "always" if rule.condition is None else rule.condition.text, rule.source]
-        add_feature(sink, between(checks.line, each.begin, each.end, crs), row)
+        add_feature(sink, between(checks.line, each.begin, each.end, crs, BESIDE[each.part]), row)
 
 
 def flow_fields() -> QgsFields:

@@ -6,10 +6,12 @@ import numpy as np
 import pytest
 
 from plugin.core.alignment.checks import check_line
+from plugin.core.alignment.crowns import find_lane, plain_lane
 from plugin.core.alignment.curves import fit_heights
-from plugin.core.alignment.grades import crossfall_forms, grade_forms
+from plugin.core.alignment.grades import crossfall_forms, grade_forms, reach
 from plugin.core.alignment.indications import check_gutter, fall_to_kerb, sight_on_crests
 from plugin.core.alignment.line import make_alignment
+from plugin.core.alignment.parts import Part, part_slopes
 from plugin.core.alignment.rules import Condition, LeastK, Quantity, Rule
 from plugin.core.alignment.verdicts import Verdict, judge, only_where
 from tests.core.surfaces import ORIGIN, delaunay_tin
@@ -45,7 +47,7 @@ def test_a_lane_that_gets_steeper():
     """3 % for 50 m, then 7 %: with heights to 1 mm all is certain but for the window astride the change."""
     line, tin = road(lambda x, y: 50 + 0.03 * x + 0.04 * np.maximum(x - 55, 0) + 0.01 * y)
     ramp = replace(GRADE, name="ramp", limit=1 / 12, condition=Condition(True, 0.05, "grade > 1:20"))
-    result = check_line(line, tin, 0.0001, [GRADE, ramp, CROSS], -3.0, 3.0)
+    result = check_line(line, tin, 0.0001, [GRADE, ramp, CROSS], plain_lane(-3.0, 3.0), reach(line, tin))
     grade = result.of(GRADE)
     assert (grade[0].verdict, grade[0].begin, grade[0].end) == (P, 0, 50)
     assert grade[-1].verdict == F
@@ -61,7 +63,7 @@ def test_a_lane_that_gets_steeper():
 def test_no_surface_is_said():
     _, tin = road(lambda x, y: 50 + 0.03 * x, length=60.0)
     longer = make_alignment(ORIGIN + np.array([[0.0, 5.0], [100.0, 5.0]]), "Lane")
-    stretches = check_line(longer, tin, 0.01, [GRADE], -3.0, 3.0).stretches
+    stretches = check_line(longer, tin, 0.01, [GRADE], plain_lane(-3.0, 3.0), reach(longer, tin)).stretches
     assert stretches[-1].verdict == Verdict.NO_SURFACE
     assert (stretches[-1].begin, stretches[-1].end) == (60, 100)
     assert np.isnan(stretches[-1].value)
@@ -109,7 +111,7 @@ def test_limits_on_k():
     line, tin = road(lambda x, y: 0 * x)
     rules = [replace(GRADE, quantity=Quantity.CREST_K, limit=k, at_least=True, name=f"K {k}") for k in (5, 12)]
     rules.append(replace(rules[0], quantity=Quantity.SAG_K, name="sag"))
-    result = check_line(line, tin, 0.01, rules, -1, 1, fit)
+    result = check_line(line, tin, 0.01, rules, plain_lane(-1, 1), reach(line, tin), fit)
     assert [(s.rule.name, s.verdict) for s in result.stretches] == [("K 5", P), ("K 12", F)]
     # K = 60 / 7 = 8.57
     table = (LeastK(30, 2), LeastK(40, 5), LeastK(50, 8.57), LeastK(60, 15))
@@ -128,10 +130,12 @@ def test_fall_to_the_kerb():
         return 50 - np.where(right < 0, -0.025 * right, np.where(x < 60, 0.025, -0.01) * right)
 
     line, tin = road(height)
-    left = fall_to_kerb(line, tin, 0.001, 0.0, -4.0, 10.0, least=0.01)
+    within = reach(line, tin, (-4.0, 4.0))
+    across = part_slopes(line, tin, 0.001, find_lane(line, tin, 0.001, -4.0, 4.0, within), 10.0, within=within)
+    left = fall_to_kerb(across, Part.LEFT, least=0.01)
     assert set(left.verdict) == {P}
     np.testing.assert_allclose(left.slopes.value, 0.025, atol=1e-9)
-    right = fall_to_kerb(line, tin, 0.001, 0.0, 4.0, 10.0, least=0.01)
+    right = fall_to_kerb(across, Part.RIGHT, least=0.01)
     assert right.verdict[:5].tolist() == [P] * 5
     assert right.verdict[-3:].tolist() == [F] * 3
     np.testing.assert_allclose(right.slopes.value[-3:], -0.01, atol=1e-9)

@@ -7,9 +7,11 @@ import numpy as np
 import pytest
 
 from plugin.core.alignment.checks import check_line
-from plugin.core.alignment.grades import crossfalls, grades
+from plugin.core.alignment.crowns import find_lane, plain_lane
+from plugin.core.alignment.grades import crossfalls, grades, reach
 from plugin.core.alignment.indications import check_gutter, fall_to_kerb
 from plugin.core.alignment.line import check_same_crs, make_alignment
+from plugin.core.alignment.parts import Part, part_slopes
 from plugin.core.alignment.profile import make_profile
 from plugin.core.alignment.rules import default_rules
 from plugin.core.alignment.sections import cut_sections, section_distances
@@ -95,7 +97,7 @@ def test_grades_are_those_of_the_scenario_within_their_doubt(lane, tin, noise):
 def test_the_first_metres_break_one_in_twenty(lane, tin):
     """Heights 91.3 - 0.0525 s + 0.000085 s^2: steeper than 1:20 up to station 14.7."""
     rule = next(rule for rule in default_rules() if "1016.7.1" in rule.source)
-    result = check_line(lane, tin, SIGMA, [rule], -2.3, 2.3)
+    result = check_line(lane, tin, SIGMA, [rule], plain_lane(-2.3, 2.3), reach(lane, tin, (-2.3, 2.3)))
     steep = grades(lane, tin, SIGMA, 15.0)
     assert abs(steep.value[0]) > 0.05
     for stretch in result.stretches:
@@ -118,8 +120,10 @@ def test_crossfall_is_two_percent_to_the_left_kerb(lane, tin, noise):
     assert np.sqrt(np.mean(normed**2)) < 1.5
     alone = crossfalls(lane, tin, SIGMA, -2.3, 2.3, 10.0)
     assert np.all(alone.sigma < found.sigma)
-    fall = fall_to_kerb(lane, tin, SIGMA, 2.3, -2.3, 10.0)
-    assert set(fall.verdict[1:-1]) == {Verdict.PASS}
+    within = reach(lane, tin, (-2.3, 2.3))
+    across = part_slopes(lane, tin, noise, find_lane(lane, tin, noise, -2.3, 2.3, within), 10.0, within=within)
+    assert not across.crowned.any(), "the lane has one fall"
+    assert set(fall_to_kerb(across, Part.LEFT).verdict[1:-1]) == {Verdict.PASS}
 
 
 def test_the_gutter_falls_all_the_way(lane, tin):

@@ -11,6 +11,7 @@ from plugin.core.gate.nearest import usual_distance
 from plugin.core.gate.parts import occupied_cells, parts_of
 from plugin.core.points.delimited import read_points
 from plugin.core.points.digits import Digits
+from plugin.core.points.features import _thousands
 from plugin.core.points.no_value import _may_be_usual, is_usual
 
 
@@ -99,3 +100,11 @@ def test_three_columns_of_numbers_are_no_column_of_three(tmp_path, sign):
     assert read.format.delimiter == sign[0]
     assert read.points.height.tolist() == [90 + i / 100 for i in range(80)]
     assert not any("commas" in str(one) for one in read.messages)
+
+
+@pytest.mark.parametrize(
+    ("field", "thousands"), [("1 120.4007", False), ("-1 204", True), ("1,234", True), ("'1", False)]
+)
+def test_a_number_in_groups_that_blanks_part_may_be_one_of_thousands(field, thousands):
+    """Found by damaged files: groups parted by blanks, with decimals, ended in a fault of the program."""
+    assert _thousands(field) == thousands

@@ -54,7 +54,7 @@ def centreline(step: float = 1.0) -> np.ndarray:
     turn = np.clip(s - CURVE[0], 0.0, CURVE[1] - CURVE[0]) / RADIUS
     middle = (turn[1:] + turn[:-1]) / 2
     way = np.cumsum(np.column_stack([np.cos(-middle), np.sin(-middle)]) * step, axis=0)
-    return np.vstack([np.zeros((1, 2)), way]) + [EAST, NORTH]
+    return np.array([EAST, NORTH]) + np.vstack([np.zeros((1, 2)), way])
 
 
 def alignment() -> Alignment:
@@ -73,8 +73,11 @@ def walk(
     seed: int, passes: float = 3.0, step: float = 0.5, white: float = 0.012, drift: float = 0.009,
     span: Tuple[float, float] = (-6.5, 6.5),
 ) -> Walked:  # fmt: skip
-    """The street crossed every ``passes`` metres with a point each ``step``; noise new at every point, ``white``, and of
-    a receiver that drifts by ``drift`` (standard deviation, m; first-order Gauss-Markov, 90 s)."""
+    """The street crossed every ``passes`` metres with a point each ``step``.
+
+    Noise is new at every point, ``white``, and that of a receiver that drifts by ``drift`` (standard deviations, m;
+    first-order Gauss-Markov, 90 s).
+    """
     rng = np.random.default_rng(seed)
     line = alignment()
     rows = np.arange(1.0, line.length - 1.0, passes)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Dict, List, Optional, Sequence, Tuple
 
 import numpy as np
@@ -10,9 +10,12 @@ import numpy as np
 from ..messages import Message, message
 from ..progress import Progress, silent
 from ..surface.tin import Tin
+from .crowns import Lane
 from .curves import FittedProfile, VerticalCurve
-from .grades import WindowSlopes, crossfalls, grades, reach
+from .grades import WindowSlopes, Within, grades
 from .line import Alignment
+from .parts import Part, PartSlopes, part_slopes
+from .pooling import rows_of
 from .rules import Quantity, Rule
 from .slopes import Sigma
 from .texts import WINDOW_CAUTION
@@ -23,7 +26,8 @@ from .verdicts import Verdict, judge, only_where
 class Stretch:
     """Neighbouring windows (or a curve) with one verdict, from distance ``begin`` to ``end`` (m).
 
-    ``value``, ``sigma``: of the window that comes nearest to the limit or goes farthest beyond it, at distance ``at``;
+    ``part``: of the lane, for a crossfall. ``value``, ``sigma``: of the window that comes nearest to the limit or goes
+    farthest beyond it, at distance ``at``;
     a slope as the size of a ratio, K in metres a percent. nan where there is no surface.
     """
 
@@ -34,6 +38,7 @@ class Stretch:
     value: float
     sigma: float
     at: float
+    part: Part = Part.LANE
 
     @property
     def length(self) -> float:
@@ -52,10 +57,10 @@ class CheckResult:
         return tuple(each for each in self.stretches if each.rule == rule)
 
     def lengths(self, rule: Rule) -> Dict[Verdict, float]:
-        """Metres of each verdict."""
+        """Metres of each verdict; each half of a lane counts for half of its length."""
         total = dict.fromkeys(Verdict, 0.0)
         for each in self.of(rule):
-            total[each.verdict] += each.length
+            total[each.verdict] += each.length if each.part is Part.LANE else each.length / 2
         return total
 
 
@@ -64,31 +69,34 @@ def check_line(
     tin: Tin,
     sigma: Sigma,
     rules: Sequence[Rule],
-    low: float,
-    high: float,
+    lane: Lane,
+    within: Within = None,
     curves: Optional[FittedProfile] = None,
     progress: Progress = silent,
+    measured: Optional[Tuple[float, WindowSlopes, PartSlopes]] = None,
 ) -> CheckResult:
     """Check a line on a surface.
 
-    Grades are those of the line itself; crossfalls reach from offset ``low`` to ``high`` (m, right positive). Windows
-    follow each other without overlap, each of about the rule's window (the line's length where that is shorter), from
-    where line and offsets come onto the surface to where they leave it.
-    ``sigma``: noise of the vertices' heights (m). ``curves``: for rules about K, which without it say nothing.
-    Raises SurveyError as :func:`.grades.grades` and :func:`.grades.crossfalls`.
+    Grades are those of the line itself; crossfalls those of the ``lane``, of each half by itself where it has a crown
+    (:func:`.crowns.find_lane`). Windows follow each other without overlap, each of about the rule's window (the line's
+    length where that is shorter), between distances ``within`` (m); neighbouring windows help each other
+    (:mod:`.pooling`). ``sigma``: noise of the vertices' heights (m). ``curves``: for rules about K, which without it
+    say nothing. ``measured``: a window with its grades and crossfalls, where they are known. Raises SurveyError as
+    :func:`.grades.grades`.
     """
-    within = reach(line, tin, (0.0, low, high))
-    measured: Dict[Tuple[Quantity, float], WindowSlopes] = {}
+    along = {} if measured is None else {measured[0]: measured[1]}
+    across = {} if measured is None else {measured[0]: measured[2]}
 
-    def slopes(quantity: Quantity, window: float) -> WindowSlopes:
-        window = min(window, line.length)
-        if (quantity, window) not in measured:
-            measured[quantity, window] = (
-                grades(line, tin, sigma, window, within=within)
-                if quantity is Quantity.GRADE
-                else crossfalls(line, tin, sigma, low, high, window, within=within)
-            )
-        return measured[quantity, window]
+    def grades_of(window: float) -> WindowSlopes:
+        if window not in along:
+            along[window] = grades(line, tin, sigma, min(window, line.length), within=within, together=True)
+        return along[window]
+
+    def parts_of(window: float) -> PartSlopes:
+        if window not in across:
+            own = min(window, line.length)
+            across[window] = part_slopes(line, tin, sigma, lane, own, within=within, together=True)
+        return across[window]
 
     found: List[Stretch] = []
     for number, rule in enumerate(rules):
@@ -96,16 +104,33 @@ def check_line(
         if rule.quantity in (Quantity.CREST_K, Quantity.SAG_K):
             found.extend(_curve_stretches(rule, curves))
             continue
-        own = slopes(rule.quantity, rule.window)
-        size = np.abs(own.value)
-        verdict = judge(size, own.sigma, rule.limit, rule.at_least)
-        if rule.condition is not None:
-            along = slopes(Quantity.GRADE, rule.window)
-            applies = judge(np.abs(along.value), along.sigma, rule.condition.limit, rule.condition.above)
-            verdict = only_where(verdict, applies)
-        found.extend(_whole(line, merge_stretches(rule, verdict, own.stretch, size, own.sigma)))
+        applies = None if rule.condition is None else grades_of(rule.window)
+        if rule.quantity is Quantity.GRADE:
+            own = _stretches(rule, grades_of(rule.window), applies, Part.LANE, None)
+        else:
+            parts = parts_of(rule.window)
+            own = [each for part in Part for each in _stretches(rule, parts.by[part], applies, part, parts.has(part))]
+        found.extend(_whole(line, sorted(own, key=lambda each: each.begin)))
     progress(1.0, "alignment")
     return CheckResult(line, tuple(found), (message(WINDOW_CAUTION),))
+
+
+def _stretches(
+    rule: Rule, slopes: WindowSlopes, along: Optional[WindowSlopes], part: Part, some: Optional[np.ndarray]
+) -> List[Stretch]:
+    """The verdicts of one part in the windows that have it, a mask (w,), all for None; ``along``: grades, for a rule
+    with a condition."""
+    size = np.abs(slopes.value)
+    verdict = judge(size, slopes.sigma, rule.limit, rule.at_least)
+    if along is not None and rule.condition is not None:
+        applies = judge(np.abs(along.value), along.sigma, rule.condition.limit, rule.condition.above)
+        verdict = only_where(verdict, applies)
+    found: List[Stretch] = []
+    for first, last in rows_of(np.ones(len(slopes), bool) if some is None else some):
+        own = slice(first, last)
+        merged = merge_stretches(rule, verdict[own], slopes.stretch[own], size[own], slopes.sigma[own])
+        found += [replace(each, part=part) for each in merged]
+    return found
 
 
 def merge_stretches(
@@ -127,7 +152,7 @@ def merge_stretches(
 
 def _whole(line: Alignment, stretches: List[Stretch]) -> List[Stretch]:
     """The same with the ends of the line that no window reaches: there is no surface."""
-    rule, begin, end = stretches[0].rule, stretches[0].begin, stretches[-1].end
+    rule, begin, end = stretches[0].rule, stretches[0].begin, max(each.end for each in stretches)
     unknown = float("nan")
 
     def off(first: float, last: float) -> List[Stretch]:

@@ -17,6 +17,7 @@ from ..messages import SurveyError
 from ..surface.cells import runs
 from ..surface.tin import Tin
 from .line import Alignment
+from .pooling import pooled
 from .profile import make_profile
 from .slopes import LinearForms, Sigma, slope_forms
 from .texts import BAD_RANGE, BAD_WINDOW
@@ -108,15 +109,18 @@ def grades(
     step: Optional[float] = None,
     offset: float = 0.0,
     within: Within = None,
+    together: bool = False,
 ) -> WindowSlopes:
     """Grade by ``window`` (m) along the line's parallel at ``offset`` (m, right positive), see :func:`make_windows`.
 
     ``sigma``: noise of the vertices' heights (m), see :data:`.slopes.Sigma`. The run is measured along the parallel.
-    Raises SurveyError for windows that do not fit and a missing sigma.
+    ``together``: neighbouring windows help each other (:mod:`.pooling`). Raises SurveyError for windows that do not fit
+    and a missing sigma.
     """
     begin, end = make_windows(line, window, step, within)
     forms = grade_forms(line, tin, begin, end, offset)
-    return WindowSlopes(line, begin, end, forms.values(tin), forms.sigmas(sigma))
+    found = pooled(forms, tin, sigma) if together else (forms.values(tin), forms.sigmas(sigma))
+    return WindowSlopes(line, begin, end, *found)
 
 
 def crossfall_forms(

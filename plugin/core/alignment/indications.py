@@ -5,7 +5,7 @@ None of these is a proof; each result carries its cautions.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum
 from typing import List, Optional, Sequence, Tuple
 
@@ -16,8 +16,9 @@ from ..confidence import NORMAL_95
 from ..messages import Message, message
 from ..surface.tin import Tin
 from .curves import FittedProfile, VerticalCurve
-from .grades import WindowSlopes, Within, crossfalls, grades
+from .grades import WindowSlopes, grades
 from .line import Alignment
+from .parts import Part, PartSlopes
 from .profile import HeightLine, make_profile
 from .rules import LeastK
 from .slopes import LinearForms, Sigma, height_forms
@@ -27,7 +28,7 @@ from .verdicts import Verdict, judge
 
 @dataclass(frozen=True)
 class KerbFall:
-    """Fall of the lane from its ``crown`` to the kerb on one side, by window.
+    """Fall of the lane from its crown to the edge on one side, by window.
 
     ``slopes``: the fall as a ratio in its ``value`` (w,), positive where water runs to the kerb; ``verdict``: (w,)
     whether the fall is at least what was asked for.
@@ -38,24 +39,13 @@ class KerbFall:
     messages: Tuple[Message, ...]
 
 
-def fall_to_kerb(
-    line: Alignment,
-    tin: Tin,
-    sigma: Sigma,
-    crown: float,
-    kerb: float,
-    window: float = 5.0,
-    least: float = 0.0,
-    within: Within = None,
-) -> KerbFall:
-    """Whether the surface falls by at least ``least`` (ratio) from offset ``crown`` to offset ``kerb`` (m).
-
-    Errors as :func:`.grades.crossfalls`.
+def fall_to_kerb(crossfall: PartSlopes, part: Part, least: float = 0.0) -> KerbFall:
+    """Whether a lane falls by at least ``least`` (ratio) to its left or right edge (``part``): from its crown, or over
+    all of it where it has one fall.
     """
-    across = crossfalls(line, tin, sigma, min(crown, kerb), max(crown, kerb), min(window, line.length), within=within)
-    fall = -across.value if kerb > crown else across.value
-    slopes = WindowSlopes(line, across.begin, across.end, fall, across.sigma)
-    return KerbFall(slopes, judge(fall, across.sigma, least, True), (message(WINDOW_CAUTION),))
+    edge = crossfall.at_edge(part)
+    slopes = replace(edge, value=edge.value if part is Part.LEFT else -edge.value)
+    return KerbFall(slopes, judge(slopes.value, slopes.sigma, least, True), (message(WINDOW_CAUTION),))
 
 
 class KerbFlow(Enum):
@@ -90,22 +80,12 @@ _FLOWS = {
 }
 
 
-def flow_to_kerbs(
-    line: Alignment,
-    tin: Tin,
-    sigma: Sigma,
-    low: float,
-    high: float,
-    window: float = 5.0,
-    least: float = 0.005,
-    within: Within = None,
-) -> KerbFlows:
-    """To which kerb the lane between offsets ``low`` < 0 < ``high`` (m) falls, by at least ``least`` (ratio).
+def flow_to_kerbs(crossfall: PartSlopes, least: float = 0.005) -> KerbFlows:
+    """To which edge a lane falls, by at least ``least`` (ratio).
 
-    Each half, from the line to its kerb, is judged by itself: a lane that falls to one side passes on that side only.
-    Errors as :func:`.grades.crossfalls`.
+    Each half, from the crown to its edge, is judged by itself: a lane that falls to one side passes on that side only.
     """
-    left, right = (fall_to_kerb(line, tin, sigma, 0.0, kerb, window, least, within) for kerb in (low, high))
+    left, right = (fall_to_kerb(crossfall, part, least) for part in (Part.LEFT, Part.RIGHT))
     both = list(zip(left.verdict, right.verdict))
     found = [KerbFlow.NO_SURFACE if Verdict.NO_SURFACE in pair else _FLOWS.get(pair, KerbFlow.UNSURE) for pair in both]
     flow = np.empty(len(found), object)

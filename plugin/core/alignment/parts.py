@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum
 from typing import Dict, Optional
 
@@ -10,13 +10,13 @@ import numpy as np
 
 from ..surface.tin import Tin
 from .crowns import Lane
-from .grades import WindowSlopes, Within, crossfall_forms, make_windows
+from .grades import WindowSlopes, Within, crossfall_forms, make_windows, slopes_at
 from .line import Alignment
 from .pooling import pooled, rows_of
 from .slopes import Sigma
 
 #: Halves end so far (m) from the crown: points at their usual distance round it off.
-_ROUNDED = 0.25
+_ROUNDED = 0.2
 
 
 class Part(Enum):
@@ -60,6 +60,11 @@ class PartSlopes:
         half, whole, own = self.by[part], self.by[Part.LANE], self.has(part)
         value, sigma = np.where(own, half.value, whole.value), np.where(own, half.sigma, whole.sigma)
         return WindowSlopes(whole.line, whole.begin, whole.end, value, sigma)
+
+    def crown_at(self, distance: np.ndarray) -> np.ndarray:
+        """Offset (q,) of the crown at distances (q,), metres; nan where the lane has one fall."""
+        crown = replace(self.by[Part.LANE], value=self.crown, sigma=self.crown_sigma)
+        return slopes_at(crown, distance)[0]
 
     def __len__(self) -> int:
         return len(self.low)

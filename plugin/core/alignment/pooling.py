@@ -18,10 +18,12 @@ from ..surface.tin import Tin
 from .slopes import LinearForms, Sigma
 
 #: Fewer windows are left as they are; more than so many are taken in parts, which overlap.
-_FEWEST, _MOST, _OVERLAP = 5, 240, 30
+_FEWEST, _MOST, _OVERLAP = 5, 100, 15
 #: Roughness that is tried, as the standard deviation (ratio) of how much the change of slope changes from window to
 #: window.
-_ROUGH = np.geomspace(1e-5, 3e-2, 24)
+_ROUGH = np.geomspace(3e-5, 3e-2, 9)
+#: Degrees of freedom of Student's distribution of these: few are much larger than the rest. Rounds to settle.
+_TAIL, _ROUNDS = 2.0, 5
 
 
 def pooled(forms: LinearForms, tin: Tin, sigma: Sigma) -> Tuple[np.ndarray, np.ndarray]:
@@ -71,20 +73,28 @@ def _smoothed(value: np.ndarray, covariance: np.ndarray) -> Tuple[np.ndarray, np
     count = len(value)
     least = 1e-6 * float(np.mean(np.diag(covariance))) + 1e-18
     precision = np.linalg.inv(covariance + least * np.eye(count))
-    bends = np.diff(np.eye(count), 2, axis=0)
-    rough, seen = bends.T @ bends, precision @ value
-    likely, means, variances = [], [], []
-    for size in _ROUGH:
-        weight = 1.0 / size**2
-        factor = np.linalg.cholesky(precision + weight * rough)
+    bends, seen = np.diff(np.eye(count), 2, axis=0), precision @ value
+    found = [_of_roughness(value, precision, seen, bends, size) for size in _ROUGH]
+    share = np.exp(np.array([each[0] for each in found]) - max(each[0] for each in found))
+    share /= share.sum()
+    means, variances = (np.array([each[k] for each in found]) for k in (1, 2))
+    mean = share @ means
+    return mean, np.sqrt(share @ (variances + (means - mean) ** 2))
+
+
+def _of_roughness(
+    value: np.ndarray, precision: np.ndarray, seen: np.ndarray, bends: np.ndarray, size: float
+) -> Tuple[float, np.ndarray, np.ndarray]:
+    """Logarithm of the likelihood, mean and variance (w,) where changes of slope are of one ``size`` but for few."""
+    loose = np.ones(len(bends))
+    for _ in range(_ROUNDS):
+        weight = loose / size**2
+        factor = np.linalg.cholesky(precision + bends.T @ (weight[:, None] * bends))
         inverse = np.linalg.inv(factor)
         mean = inverse.T @ (inverse @ seen)
-        spent = float(value @ seen - mean @ seen)
-        likely.append(0.5 * (count - 2) * np.log(weight) - float(np.sum(np.log(np.diag(factor)))) - 0.5 * spent)
-        means.append(mean)
-        variances.append(np.sum(inverse**2, axis=0))
-    share = np.exp(np.array(likely) - max(likely))
-    share /= share.sum()
-    mean = share @ np.array(means)
-    variance = share @ (np.array(variances) + (np.array(means) - mean) ** 2)
-    return mean, np.sqrt(variance)
+        bent = (bends @ mean) ** 2 + np.sum((bends @ inverse.T) ** 2, axis=1)
+        loose = (_TAIL + 1) / (_TAIL + bent / size**2)
+    off = value - mean
+    likely = -0.5 * float(off @ precision @ off) - float(np.sum(np.log(np.diag(factor))))
+    likely -= float(np.sum(np.log(size) + 0.5 * (_TAIL + 1) * np.log1p((bends @ mean) ** 2 / (_TAIL * size**2))))
+    return likely, mean, np.sum(inverse**2, axis=0)

@@ -5,10 +5,10 @@ from __future__ import annotations
 import csv
 import math
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum
 from pathlib import Path
-from typing import Dict, List, Optional, Sequence, Tuple
+from typing import Any, Dict, Iterable, List, Optional, Sequence, Tuple
 
 from ..files import PathLike, read_table, replace_file
 from ..messages import SurveyError
@@ -84,6 +84,28 @@ class LeastK:
 
     speed: float
     least_k: float
+
+
+def without_doubles(rules: Sequence[Rule]) -> Tuple[Rule, ...]:
+    """The rules, those that ask the same of the same as one with all their names and sources."""
+    found: Dict[Tuple[Any, ...], List[Rule]] = {}
+    for rule in rules:
+        asked = None if rule.condition is None else (rule.condition.above, rule.condition.limit)
+        found.setdefault((rule.quantity, rule.limit, rule.at_least, rule.window, asked), []).append(rule)
+    return tuple(_as_one(same) for same in found.values())
+
+
+def _as_one(same: Sequence[Rule]) -> Rule:
+    def joined(texts: Iterable[str]) -> str:
+        return "; ".join(dict.fromkeys(text for text in texts if text))
+
+    return replace(
+        same[0],
+        name=joined(rule.name for rule in same),
+        source=joined(rule.source for rule in same),
+        checked=joined(rule.checked for rule in same),
+        note=joined(rule.note for rule in same),
+    )
 
 
 def default_rules() -> Tuple[Rule, ...]:

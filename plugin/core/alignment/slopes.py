@@ -90,7 +90,7 @@ class LinearForms:
         return noise.drift**2 * found
 
     def covariance(self, sigma: Sigma) -> np.ndarray:
-        """Covariances (q, q) for heights with the noise ``sigma``, as :meth:`sigmas`; times to a part of the drift's."""
+        """Covariances (q, q) for heights with the noise ``sigma``, as :meth:`sigmas`; times are rounded a little."""
         own = sigma.own if isinstance(sigma, HeightNoise) else sigma
         variance = vertex_sigmas(own, self.weights.shape[1]) ** 2
         if not (isinstance(sigma, HeightNoise) and sigma.drift > 0):
@@ -127,8 +127,8 @@ class LinearForms:
 def _drifting(weight: np.ndarray, time: np.ndarray) -> float:
     """Sum over all pairs (i, j) of ``weight`` (k,) i times j times exp(-the time (k,) between them).
 
-    In order of time the sum over all earlier ones is one running sum; as exponentials of times overflow, in blocks, each
-    of which begins with what the one before hands on.
+    In order of time the sum over all earlier ones is one running sum; as exponentials of times overflow, in blocks,
+    each of which begins with what the one before hands on.
     """
     if not len(weight):
         return 0.0

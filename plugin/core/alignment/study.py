@@ -7,18 +7,21 @@ from typing import List, Optional, Sequence, Tuple
 
 import numpy as np
 
-from ..messages import Message, SurveyError
+from ..messages import Message, SurveyError, message
 from ..progress import Progress, part, silent
 from ..surface.tin import Tin
 from .checks import CheckResult, check_line
+from .crowns import Lane, find_lane, kerbs_within
 from .curves import FittedProfile, fit_curves
-from .grades import WindowSlopes, crossfalls, grades, reach
+from .grades import WindowSlopes, grades, reach
 from .indications import Gutter, KerbFlows, Sight, check_gutter, flow_to_kerbs, sight_on_crests
 from .line import Alignment
+from .parts import PartSlopes, part_slopes
 from .profile import Profile, make_profile
-from .rules import LeastK, Rule, default_rules
+from .rules import LeastK, Rule, default_rules, without_doubles
 from .sections import Sections, cut_sections, section_distances
 from .slopes import Sigma
+from .texts import KERB_IN_LANE
 
 
 @dataclass(frozen=True)
@@ -59,7 +62,8 @@ class RoadStudy:
     stations: np.ndarray
     profile: Profile
     grades: WindowSlopes
-    crossfalls: WindowSlopes
+    lane: Lane
+    crossfalls: PartSlopes
     fit: Optional[FittedProfile]
     sections: Sections
     checks: CheckResult
@@ -70,7 +74,8 @@ class RoadStudy:
 
     @property
     def rules(self) -> Tuple[Rule, ...]:
-        return default_rules() if self.options.rules is None else self.options.rules
+        """The table of limits, each limit once."""
+        return _rules(self.options)
 
 
 def study_road(
@@ -92,21 +97,35 @@ def study_road(
     window = min(options.window, line.length)
     low, high = options.lane
     within = reach(line, tin, (0.0, low, high))
-    along = grades(line, tin, sigma, window, within=within)
-    across = crossfalls(line, tin, sigma, low, high, window, within=within)
+    along = grades(line, tin, sigma, window, within=within, together=True)
+    lane = find_lane(line, tin, sigma, low, high, within)
+    across = part_slopes(line, tin, sigma, lane, window, within=within, together=True)
     progress(0.4, "alignment")
     fit = fitted(profile, options.spacing)
     progress(0.5, "alignment")
-    rules = default_rules() if options.rules is None else options.rules
-    checks = check_line(line, tin, sigma, rules, low, high, fit, part(progress, 0.5, 0.8))
-    flows = flow_to_kerbs(line, tin, sigma, low, high, options.window, options.least_fall, within)
+    measured = (options.window, along, across)
+    checks = check_line(line, tin, sigma, _rules(options), lane, within, fit, part(progress, 0.5, 0.8), measured)
+    flows = flow_to_kerbs(across, options.least_fall)
     gutters = _gutters(line, tin, sigma, options)
     sight = sight_on_crests(fit, options.speeds) if fit is not None and options.speeds else None
     progress(1.0, "alignment")
-    said = (*line.messages, *profile.messages, *sections.messages)
+    said = (*line.messages, *profile.messages, *sections.messages, *_of_lane(line, lane))
     return RoadStudy(
-        line, options, sigma, stations, profile, along, across, fit, sections, checks, flows, gutters, sight, said
+        line, options, sigma, stations, profile, along, lane, across, fit, sections, checks, flows, gutters, sight, said
     )
+
+
+def _rules(options: RoadOptions) -> Tuple[Rule, ...]:
+    return without_doubles(default_rules() if options.rules is None else options.rules)
+
+
+def _of_lane(line: Alignment, lane: Lane) -> List[Message]:
+    """Where a kerb ends the lane that was asked for."""
+    kerbs = kerbs_within(lane)
+    if not kerbs:
+        return []
+    stretches = ", ".join(f"{line.label(begin)} – {line.label(end)}" for begin, end in kerbs)
+    return [message(KERB_IN_LANE, name=line.name, stretches=stretches)]
 
 
 def fitted(profile: Profile, spacing: float) -> Optional[FittedProfile]:

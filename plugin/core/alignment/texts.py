@@ -252,3 +252,12 @@ WINDOW_CAUTION = Text(
         "",
     ),
 )
+
+KERB_IN_LANE = Text(
+    "alignment.kerb_in_lane",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{name}: a kerb or step lies within the lane at stations {stretches}. Crossfall is taken up to it there; give "
+        "offsets inside the kerbs if that is not what you mean.",
+    ),
+)

@@ -12,8 +12,9 @@ from typing import Any, Iterable, Optional, Sequence
 
 import numpy as np
 
-from ..alignment.checks import CheckResult
+from ..alignment.checks import CheckResult, Stretch
 from ..alignment.grades import WindowSlopes, slopes_at
+from ..alignment.parts import Part, PartSlopes
 from ..alignment.profile import Profile
 from ..alignment.rules import Quantity
 from ..alignment.sections import Sections
@@ -22,10 +23,13 @@ from ..site_columns import rows_in_site_units
 from ..units import to_crs_units
 
 PROFILE_COLUMNS = ("station", "distance_m", "easting", "northing", "unit")
-SLOPE_COLUMNS = ("grade_pct", "grade_sigma_pct", "crossfall_pct", "crossfall_sigma_pct")
+GRADE_COLUMNS = ("grade_pct", "grade_sigma_pct")
+CROSSFALL_COLUMNS = (
+    "crossfall_pct", "crossfall_sigma_pct", "left_pct", "left_sigma_pct", "right_pct", "right_sigma_pct", "crown",
+)  # fmt: skip
 SECTION_COLUMNS = ("section", "station", "distance_m", "surface", "part", "offset", "height", "unit")
 CHECK_COLUMNS = (
-    "rule", "quantity", "limit", "window_m", "from_station", "to_station", "from_m", "to_m", "verdict", "value",
+    "rule", "quantity", "part", "limit", "window_m", "from_station", "to_station", "from_m", "to_m", "verdict", "value",
     "sigma", "value_unit", "at_station", "applies", "source",
 )  # fmt: skip
 
@@ -36,24 +40,28 @@ def write_profile(
     crs: Optional[Any],
     path: PathLike,
     along: Optional[WindowSlopes] = None,
-    across: Optional[WindowSlopes] = None,
+    across: Optional[PartSlopes] = None,
 ) -> None:
     """Write the heights of all surfaces at ``stations`` (s,) metres along the line, with grade and crossfall there.
 
-    Raises SurveyError when the file cannot be written.
+    ``crossfall_pct`` is that of a lane with one fall; where it has a crown, at the offset ``crown``, each half has its
+    own. Raises SurveyError when the file cannot be written.
     """
     line = profile.line
     place = to_crs_units(line.places(stations), crs)
     heights = np.array([own.heights(stations) for own in profile.surfaces]) / line.unit.metres
-    slopes = [slopes_at(own, stations) for own in (along, across) if own is not None]
+    slopes = [] if along is None else [slopes_at(along, stations)]
+    slopes += [] if across is None else [slopes_at(across.by[part], stations) for part in Part]
+    crown = np.full(len(stations), np.nan) if across is None else across.crown_at(stations) / line.unit.metres
     rows = []
     for k, distance in enumerate(stations.tolist()):
         row = [line.label(distance), _fixed(distance, 3), *(_fixed(v, 4) for v in place[k]), line.unit.value]
         row += [_fixed(v, 4) for v in heights[:, k]]
         row += [_fixed(100 * values[k], 3) for pair in slopes for values in pair]
+        row += [] if across is None else [_fixed(crown[k], 2)]
         rows.append(row)
     names = [f"height_{own.surface}" if len(profile.surfaces) > 1 else "height" for own in profile.surfaces]
-    shown = SLOPE_COLUMNS[: 2 * len(slopes)] if along is not None else SLOPE_COLUMNS[2 : 2 + 2 * len(slopes)]
+    shown = (*(() if along is None else GRADE_COLUMNS), *(() if across is None else CROSSFALL_COLUMNS))
     _write(path, rows_in_site_units((*PROFILE_COLUMNS, *names, *shown), rows, crs))
 
 
@@ -86,13 +94,18 @@ def write_checks(checks: CheckResult, crs: Optional[Any], path: PathLike) -> Non
         ends = (each.begin, each.end)
         rows.append(
             [
-                rule.name, rule.quantity.value, f"{sign} {rule.limit_text}", f"{rule.window:g}" if slope else "",
-                *(line.label(d) for d in ends), *(_fixed(d, 3) for d in ends), each.verdict.value,
+                rule.name, rule.quantity.value, _part(each), f"{sign} {rule.limit_text}",
+                f"{rule.window:g}" if slope else "", *(line.label(d) for d in ends), *(_fixed(d, 3) for d in ends),
+                each.verdict.value,
                 _fixed(factor * each.value, 3), _fixed(factor * each.sigma, 3), unit, line.label(each.at), applies,
                 rule.source,
             ]
         )  # fmt: skip
     _write(path, rows_in_site_units(CHECK_COLUMNS, rows, crs))
+
+
+def _part(stretch: Stretch) -> str:
+    return stretch.part.value if stretch.rule.quantity is Quantity.CROSSFALL else ""
 
 
 def _fixed(value: float, decimals: int) -> str:

@@ -190,7 +190,7 @@ def _column(
 
 def _thousands(field: str) -> bool:
     """Whether a number with the other mark may be one of thousands: 1,234 where others have points, and no 548,240."""
-    return is_grouped(field) and abs(float(re.sub("[.,]", "", field))) < _HIGHEST
+    return is_grouped(field) and float(re.sub(r"\D", "", field)) < _HIGHEST
 
 
 def _whole(decimals: Dict[int, int]) -> bool:

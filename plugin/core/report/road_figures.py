@@ -16,6 +16,7 @@ from matplotlib.ticker import FuncFormatter
 
 from ..alignment.grades import WindowSlopes
 from ..alignment.line import Alignment
+from ..alignment.parts import Part
 from ..alignment.rules import Quantity, Rule
 from ..alignment.stations import format_station
 from ..alignment.study import RoadStudy
@@ -47,6 +48,14 @@ GRADE = QT_TRANSLATE_NOOP("core", "Grade (%)")
 CROSSFALL = QT_TRANSLATE_NOOP("core", "Crossfall (%)")
 FIT = QT_TRANSLATE_NOOP("core", "grades and vertical curves fitted")
 BAND = QT_TRANSLATE_NOOP("core", "slope by window, with its 95 % interval")
+#: Colour and label of the crossfall of each part of a lane with a crown.
+PARTS = {
+    Part.LEFT: (TEAL, QT_TRANSLATE_NOOP("core", "left half, with its 95 % interval")),
+    Part.RIGHT: (ORANGE, QT_TRANSLATE_NOOP("core", "right half")),
+    Part.LANE: (INK, QT_TRANSLATE_NOOP("core", "lane of one fall")),
+}
+#: Where in the bar of a rule each part is drawn: from where, how much.
+_SHARES = {Part.LANE: (0.0, 0.62), Part.LEFT: (-0.155, 0.3), Part.RIGHT: (0.155, 0.3)}
 LIMIT = QT_TRANSLATE_NOOP("core", "limit {limit}")
 _MARGINS = {"left": 0.1, "right": 0.985}
 
@@ -69,7 +78,8 @@ def profile_figure(study: RoadStudy, words: Words) -> Picture:
             upper.plot(ends, study.fit.heights(ends) / metres, "o", color=TEAL, markersize=3)
         upper.set_ylabel(words(HEIGHT, unit=line.unit.symbol))
         upper.ticklabel_format(useOffset=False, axis="y")
-        _slopes(lower, study.grades, _limits(study, Quantity.GRADE), words)
+        _band(lower, study.grades, ORANGE, words(BAND))
+        _draw_limits(lower, [study.grades], _limits(study, Quantity.GRADE), words)
         lower.set_ylabel(words(GRADE))
         _stations(lower, line, words)
         for axes in (upper, lower):
@@ -85,7 +95,14 @@ def crossfall_figure(study: RoadStudy, words: Words) -> Picture:
         figure = Figure(figsize=(8.0, 2.7))
         FigureCanvasAgg(figure)
         axes = figure.subplots()
-        _slopes(axes, study.crossfalls, _limits(study, Quantity.CROSSFALL), words)
+        across = study.crossfalls
+        if not across.crowned.any():
+            _band(axes, across.by[Part.LANE], ORANGE, words(BAND))
+        else:
+            for part, (colour, label) in PARTS.items():
+                if across.has(part).any():
+                    _band(axes, across.by[part], colour, words(label))
+        _draw_limits(axes, list(across.by.values()), _limits(study, Quantity.CROSSFALL), words)
         axes.set_ylabel(words(CROSSFALL))
         _stations(axes, study.line, words)
         _plain(axes)
@@ -106,9 +123,10 @@ def verdict_figure(study: RoadStudy, words: Words) -> Picture:
         for row, rule in enumerate(rules):
             for each in study.checks.of(rule):
                 colour, hatch = LOOKS[each.verdict]
+                shift, height = _SHARES[each.part]
                 axes.barh(
-                    row, each.length, left=each.begin, height=0.62, color=colour, hatch=hatch, edgecolor="white"
-                    if each.verdict is not Verdict.NO_SURFACE else GREY, linewidth=0.4,
+                    row + shift, each.length, left=each.begin, height=height, color=colour, hatch=hatch, linewidth=0.4,
+                    edgecolor="white" if each.verdict is not Verdict.NO_SURFACE else GREY,
                 )  # fmt: skip
                 met.append(each.verdict)
         axes.set_yticks(range(len(rules)))
@@ -135,8 +153,8 @@ def _limits(study: RoadStudy, quantity: Quantity) -> List[Rule]:
     return [found[limit] for limit in sorted(found)]
 
 
-def _slopes(axes: Any, slopes: WindowSlopes, rules: Sequence[Rule], words: Words) -> None:
-    """Steps with a band of 95 %, and a line either way for each limit that is near what was found."""
+def _band(axes: Any, slopes: WindowSlopes, colour: str, label: str) -> None:
+    """Steps with a band of 95 %."""
     stretch, value = slopes.stretch, 100 * slopes.value
     doubt = NORMAL_95 * 100 * slopes.sigma
     edges = np.append(stretch[:, 0], stretch[-1:, 1])
@@ -144,23 +162,30 @@ def _slopes(axes: Any, slopes: WindowSlopes, rules: Sequence[Rule], words: Words
     def steps(values: np.ndarray) -> np.ndarray:
         return np.append(values, values[-1:])
 
-    axes.fill_between(edges, steps(value - doubt), steps(value + doubt), step="post", color=ORANGE, alpha=0.25, lw=0)
-    axes.step(edges, steps(value), where="post", color=ORANGE, linewidth=1.2, label=words(BAND))
-    axes.axhline(0, color=INK, linewidth=0.5)
-    known = np.isfinite(value)
-    if np.any(known):
-        low, high = float(np.min((value - doubt)[known])), float(np.max((value + doubt)[known]))
-        reach = max(abs(low), abs(high))
-        sides = [side for side, seen in ((1, high > 0.3 * reach), (-1, low < -0.3 * reach)) if seen]
-        for rule, style in zip(rules, ("--", ":", "-.", (0, (1, 1)), (0, (5, 1, 1, 1)))):
-            if 100 * rule.limit > 1.8 * reach + 0.5:
-                continue
-            text = words(LIMIT, limit=rule.limit_text)
-            for k, side in enumerate(sides):
-                limit = 100 * side * rule.limit
-                axes.axhline(limit, color=PURPLE, linestyle=style, linewidth=1.0, label=None if k else text)
-        axes.set_ylim(*_padded(axes.get_ylim()))
+    axes.fill_between(edges, steps(value - doubt), steps(value + doubt), step="post", color=colour, alpha=0.25, lw=0)
+    axes.step(edges, steps(value), where="post", color=colour, linewidth=1.2, label=label)
     axes.set_xlim(0, slopes.line.length)
+
+
+def _draw_limits(axes: Any, slopes: Sequence[WindowSlopes], rules: Sequence[Rule], words: Words) -> None:
+    """A line either way for each limit that is near what was found."""
+    axes.axhline(0, color=INK, linewidth=0.5)
+    value = 100 * np.concatenate([own.value for own in slopes])
+    doubt = NORMAL_95 * 100 * np.concatenate([own.sigma for own in slopes])
+    known = np.isfinite(value)
+    if not np.any(known):
+        return
+    low, high = float(np.min((value - doubt)[known])), float(np.max((value + doubt)[known]))
+    reach = max(abs(low), abs(high))
+    sides = [side for side, seen in ((1, high > 0.3 * reach), (-1, low < -0.3 * reach)) if seen]
+    for rule, style in zip(rules, ("--", ":", "-.", (0, (1, 1)), (0, (5, 1, 1, 1)))):
+        if 100 * rule.limit > 1.8 * reach + 0.5:
+            continue
+        text = words(LIMIT, limit=rule.limit_text)
+        for k, side in enumerate(sides):
+            limit = 100 * side * rule.limit
+            axes.axhline(limit, color=PURPLE, linestyle=style, linewidth=1.0, label=None if k else text)
+    axes.set_ylim(*_padded(axes.get_ylim()))
 
 
 def _padded(limits: Tuple[float, float]) -> Tuple[float, float]:

@@ -10,6 +10,8 @@ import numpy as np
 from ..alignment.grades import WindowSlopes
 from ..alignment.indications import KerbFlow
 from ..alignment.line import Alignment
+from ..alignment.parts import Part
+from ..alignment.pooling import rows_of
 from ..alignment.rules import Quantity, Rule
 from ..alignment.slopes import HeightNoise
 from ..alignment.study import RoadStudy
@@ -45,6 +47,11 @@ FLOWS = {
     KerbFlow.NEITHER: QT_TRANSLATE_NOOP("core", "to neither edge"),
     KerbFlow.UNSURE: QT_TRANSLATE_NOOP("core", "too close to tell"),
     KerbFlow.NO_SURFACE: QT_TRANSLATE_NOOP("core", "no surface"),
+}
+PART_NAMES = {
+    Part.LANE: QT_TRANSLATE_NOOP("core", "lane"),
+    Part.LEFT: QT_TRANSLATE_NOOP("core", "left half"),
+    Part.RIGHT: QT_TRANSLATE_NOOP("core", "right half"),
 }
 QUANTITIES = {
     Quantity.GRADE: QT_TRANSLATE_NOOP("core", "grade"),
@@ -181,12 +188,39 @@ def _crossfall(study: RoadStudy, words: Words) -> str:
     caption = QT_TRANSLATE_NOOP(
         "core",
         "Crossfall from {left} left to {right} right of the line, positive where the surface rises to the right, over "
-        "{window}, with its 95 % interval.",
+        "{window}, with its 95 % interval; neighbouring windows help each other. Where the lane has a crown, each half "
+        "has a crossfall of its own.",
     )
     said = {"left": _length(line, -low, 2), "right": _length(line, high, 2)}
     picture = crossfall_figure(study, words)
-    window = _length(line, _window(study.crossfalls))
-    return markup.figure(picture.uri, words(alt, name=line.name), words(caption, **said, window=window))
+    window = _length(line, _window(study.crossfalls.by[Part.LANE]))
+    html = markup.figure(picture.uri, words(alt, name=line.name), words(caption, **said, window=window))
+    return html + _crowns(study, words)
+
+
+def _crowns(study: RoadStudy, words: Words) -> str:
+    """Where the lane has a crown, and what its halves fall by in the mean."""
+    across, line = study.crossfalls, study.line
+    stretch = across.by[Part.LANE].stretch
+    rows = []
+    for first, last in rows_of(across.crowned):
+        own = slice(first, last)
+        place = f"{number(_mean(across.crown[own]) / line.unit.metres, 2)} ± "
+        place += number(_mean(across.crown_sigma[own]) / line.unit.metres, 2)
+        falls = [number(100 * _mean(across.by[part].value[own]), 2) for part in (Part.LEFT, Part.RIGHT)]
+        rows.append((_stations(line, float(stretch[first, 0]), float(stretch[last - 1, 1])), place, *falls))
+    if not rows:
+        return ""
+    head = [
+        words(QT_TRANSLATE_NOOP("core", "Stations")),
+        words(QT_TRANSLATE_NOOP("core", "Crown, right of the line ({unit})"), unit=line.unit.symbol),
+        words(QT_TRANSLATE_NOOP("core", "Mean crossfall of the left half (%)")),
+        words(QT_TRANSLATE_NOOP("core", "of the right half (%)")),
+    ]
+    caption = QT_TRANSLATE_NOOP(
+        "core", "Where the lane has a crown, found from the surface, with ± one standard deviation"
+    )
+    return markup.table(words(caption), head, rows, "hnnn")
 
 
 # Limits
@@ -266,11 +300,13 @@ def _stretches_table(study: RoadStudy, words: Words) -> str:
         value = f"{number(factor * each.value, decimals)} ± {number(factor * each.sigma, decimals)} {unit}"
         stations = _stations(study.line, each.begin, each.end)
         length = number(each.length / study.line.unit.metres, 1)
-        row = (f"{place[each.rule]}", stations, length, words(VERDICTS[each.verdict]), value, _limit(each.rule))
+        part = words(PART_NAMES[each.part]) if each.rule.quantity is Quantity.CROSSFALL else ""
+        row = (f"{place[each.rule]}", stations, part, length, words(VERDICTS[each.verdict]), value, _limit(each.rule))
         rows.append(row)
     head = [
         words(QT_TRANSLATE_NOOP("core", "Rule")),
         words(QT_TRANSLATE_NOOP("core", "Stations")),
+        words(QT_TRANSLATE_NOOP("core", "Part of the lane")),
         words(QT_TRANSLATE_NOOP("core", "Length ({unit})"), unit=study.line.unit.symbol),
         words(QT_TRANSLATE_NOOP("core", "Verdict")),
         words(QT_TRANSLATE_NOOP("core", "Value")),
@@ -282,7 +318,7 @@ def _stretches_table(study: RoadStudy, words: Words) -> str:
         "of {count}",
     )
     name = words(caption, shown=number(len(rows)), count=number(len(found)))
-    return markup.table(name, head, rows, "nhnwnn")
+    return markup.table(name, head, rows, "nhwnwnn")
 
 
 # Indications
