@@ -1028,8 +1028,18 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Crossfall from {left} left to {right} right of the line, positive where the surface rises to the right, over {window}, with its 95 % interval.</source>
-      <translation>Querneigung von {left} links bis {right} rechts der Linie, positiv, wo die Oberfläche nach rechts steigt, über {window}, mit ihrem 95-%-Intervall.</translation>
+      <source>Crossfall from {left} left to {right} right of the line, positive where the surface rises to the right, over {window}, with its 95 % interval; neighbouring windows help each other. Where the lane has a crown, each half has a crossfall of its own.</source>
+      <translation>Querneigung von {left} links bis {right} rechts der Linie, positiv, wo die Oberfläche nach rechts steigt, über {window}, mit ihrem 95-%-Intervall; benachbarte Fenster stützen einander. Wo die Fahrbahn einen Scheitel hat, hat jede Hälfte ihre eigene Querneigung.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Crossfall of the left half (%)</source>
+      <translation>Querneigung der linken Hälfte (%)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Crossfall of the right half (%)</source>
+      <translation>Querneigung der rechten Hälfte (%)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -1045,6 +1055,11 @@
       <location filename="../plugin/core/handover/plan_symbols.py" />
       <source>Crown, ridge</source>
       <translation>Straßenkrone, Rücken</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Crown, right of the line ({unit})</source>
+      <translation>Scheitel, rechts der Linie ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/storage_page.py" />
@@ -2856,6 +2871,11 @@
       <translation>Teil von</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Part of the lane</source>
+      <translation>Teil der Fahrbahn</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Passes</source>
       <translation>Bahnen</translation>
@@ -4560,8 +4580,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Verdicts at 95 % along the line, by the number of the rule. A stretch passes or fails when the whole interval of its slope does; else it is too close to tell, and more or better points are needed.</source>
-      <translation>Urteile bei 95 % entlang der Linie, nach der Nummer der Regel. Ein Abschnitt erfüllt oder verfehlt sie, wenn das ganze Intervall seiner Neigung es tut; sonst ist es zu knapp, und es braucht mehr oder bessere Punkte.</translation>
+      <source>Verdicts at 95 % along the line, by the number of the rule. A stretch passes or fails when the whole interval of its slope does; else it is too close to tell, and more or better points are needed. Where the lane has a crown, the upper half of a bar is the left half of the lane.</source>
+      <translation>Urteile bei 95 % entlang der Linie, nach der Nummer der Regel. Ein Abschnitt erfüllt oder verfehlt sie, wenn das ganze Intervall seiner Neigung es tut; sonst ist es zu knapp, und es braucht mehr oder bessere Punkte. Wo die Fahrbahn einen Scheitel hat, ist die obere Hälfte eines Balkens die linke Hälfte der Fahrbahn.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
@@ -4785,6 +4805,11 @@
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Where the ground was measured, and where not. Circles hold no measured point and are wider than {limit} in radius; triangles are marked from an edge of {edge}.</source>
       <translation>Wo das Gelände gemessen wurde und wo nicht. Kreise enthalten keinen gemessenen Punkt und haben mehr als {limit} Radius; Dreiecke sind ab einer Kante von {edge} gekennzeichnet.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Where the lane has a crown, found from the surface, with ± one standard deviation</source>
+      <translation>Wo die Fahrbahn einen Scheitel hat, aus der Oberfläche ermittelt, mit ± einer Standardabweichung</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -6035,6 +6060,16 @@
       <translation>fällt außerhalb des Geltungsbereichs des KBS ({area})</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>lane</source>
+      <translation>Fahrbahn</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <source>lane of one fall</source>
+      <translation>Fahrbahn mit einseitiger Neigung</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>largest difference found</source>
       <translation>größter gefundener Unterschied</translation>
@@ -6053,6 +6088,16 @@
       <location filename="../plugin/core/report/haul_section.py" />
       <source>left at the end (below 0: to be brought in)</source>
       <translation>am Ende übrig (unter 0: zuzuführen)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>left half</source>
+      <translation>linke Hälfte</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <source>left half, with its 95 % interval</source>
+      <translation>linke Hälfte, mit ihrem 95-%-Intervall</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -6696,6 +6741,12 @@
       <location filename="../plugin/core/alignment/texts.py" />
       <source>right</source>
       <translation>rechts</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>right half</source>
+      <translation>rechte Hälfte</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_figures.py" />
@@ -7455,6 +7506,11 @@
       <location filename="../plugin/core/report/road_sections.py" />
       <source>too close to tell</source>
       <translation>zu knapp</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>too close to tell; {times} times the points would tell</source>
+      <translation>zu knapp; {times}-mal so viele Punkte würden genügen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/remarks.py" />
@@ -9932,6 +9988,11 @@
       <translation>{name} ist {value}; es muss eine Zahl ab 0 sein. Berichtigen Sie den Wert.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{name}: a kerb or step lies within the lane at stations {stretches}. Crossfall is taken up to it there; give offsets inside the kerbs if that is not what you mean.</source>
+      <translation>{name}: An den Stationen {stretches} liegt ein Bord oder eine Stufe innerhalb der Fahrbahn. Die Querneigung wird dort bis dahin genommen; geben Sie Abstände innerhalb der Borde an, wenn Sie es anders meinen.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/pads.py" />
       <source>{name}: {said}</source>
       <translation>{name}: {said}</translation>
@@ -10369,8 +10430,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/checkline.py" />
-      <source>&lt;p&gt;Compares the grades and crossfalls along a line with a table of limits. A stretch passes or fails only when the whole interval in which its true slope lies with 95 % is on that side of the limit; else it is too close to tell, and more or better points are needed. The layer shows each rule as a band of its own beside the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS, such as a centreline or the middle of a walk. Crossfall is taken between two offsets; keep them inside kerbs.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The table of limits&lt;/b&gt; is a CSV file with the columns rule, quantity (grade, crossfall, crest_k, sag_k), at_least or at_most (1:20, 5% or 0.05; K in metres), window (m), applies, source, checked, note. Without one the table that comes with Hummock is used; each of its limits names the published source. Compare them with your copy, and with the code that applies where you build.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Indications&lt;/b&gt;, none of them a proof: to which edge the crossfall leads water; low points along both edges where water stands, deeper than the noise; and with a table of speeds (columns speed and least_k, m/%), the speed that each fitted crest suits.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; of many windows near a limit a few are judged wrongly. What lies off the surface is not judged. Whether a road, walk or ramp complies is a matter of local codes and of licensed practice, not of this check.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Vergleicht die Längs- und Querneigungen entlang einer Linie mit einer Tabelle von Grenzwerten. Eine Strecke besteht oder besteht nicht nur dann, wenn das ganze Intervall, in dem ihre wahre Neigung mit 95 % liegt, auf dieser Seite des Grenzwerts liegt; sonst ist sie zu knapp, und es braucht mehr oder bessere Punkte. Der Layer zeigt jede Regel als eigenes Band neben der Linie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt, und eine Linie in seinem KBS, etwa eine Achse oder die Mitte eines Gehwegs. Die Querneigung wird zwischen zwei Abständen bestimmt; bleiben Sie mit ihnen innerhalb der Borde.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Die Tabelle der Grenzwerte&lt;/b&gt; ist eine CSV-Datei mit den Spalten rule, quantity (grade, crossfall, crest_k, sag_k), at_least oder at_most (1:20, 5% oder 0.05; K in Metern), window (m), applies, source, checked, note. Ohne eine wird die mit Hummock gelieferte Tabelle verwendet; jeder ihrer Grenzwerte nennt die veröffentlichte Quelle. Vergleichen Sie sie mit Ihrem Exemplar und mit dem Regelwerk, das an Ihrem Bauort gilt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hinweise&lt;/b&gt;, keiner davon ein Beweis: zu welchem Rand die Querneigung das Wasser führt; Tiefpunkte entlang beider Ränder, wo Wasser tiefer steht, als das Rauschen reicht; und mit einer Tabelle der Geschwindigkeiten (Spalten speed und least_k, m/%) die Geschwindigkeit, zu der jede eingepasste Kuppe passt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Von vielen Fenstern nahe einem Grenzwert werden einige falsch beurteilt. Was neben der Oberfläche liegt, wird nicht beurteilt. Ob eine Straße, ein Gehweg oder eine Rampe den Vorschriften entspricht, ist Sache der örtlichen Vorschriften und zugelassener Fachleute, nicht dieser Prüfung.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Compares the grades and crossfalls along a line with a table of limits. A stretch passes or fails only when the whole interval in which its true slope lies with 95 % is on that side of the limit; else it is too close to tell, and more or better points are needed. The layer shows each rule as a band of its own beside the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS, such as a centreline or the middle of a walk. Crossfall is taken between two offsets; keep them inside kerbs. Where the surface shows a crown, each half of the lane is judged by itself. Windows beside each other help each other, as far as the road is smooth.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The table of limits&lt;/b&gt; is a CSV file with the columns rule, quantity (grade, crossfall, crest_k, sag_k), at_least or at_most (1:20, 5% or 0.05; K in metres), window (m), applies, source, checked, note. Without one the table that comes with Hummock is used; each of its limits names the published source. Compare them with your copy, and with the code that applies where you build.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Indications&lt;/b&gt;, none of them a proof: to which edge the crossfall leads water; low points along both edges where water stands, deeper than the noise; and with a table of speeds (columns speed and least_k, m/%), the speed that each fitted crest suits.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; of many windows near a limit a few are judged wrongly. What lies off the surface is not judged. Whether a road, walk or ramp complies is a matter of local codes and of licensed practice, not of this check.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Vergleicht die Längs- und Querneigungen entlang einer Linie mit einer Tabelle von Grenzwerten. Eine Strecke besteht oder besteht nicht nur dann, wenn das ganze Intervall, in dem ihre wahre Neigung mit 95 % liegt, auf dieser Seite des Grenzwerts liegt; sonst ist sie zu knapp, und es braucht mehr oder bessere Punkte. Der Layer zeigt jede Regel als eigenes Band neben der Linie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt, und eine Linie in seinem KBS, etwa eine Achse oder die Mitte eines Gehwegs. Die Querneigung wird zwischen zwei Abständen bestimmt; bleiben Sie mit ihnen innerhalb der Borde. Wo die Oberfläche einen Scheitel zeigt, wird jede Hälfte der Fahrbahn für sich beurteilt. Benachbarte Fenster stützen einander, soweit die Straße glatt ist.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Die Tabelle der Grenzwerte&lt;/b&gt; ist eine CSV-Datei mit den Spalten rule, quantity (grade, crossfall, crest_k, sag_k), at_least oder at_most (1:20, 5% oder 0.05; K in Metern), window (m), applies, source, checked, note. Ohne eine wird die mit Hummock gelieferte Tabelle verwendet; jeder ihrer Grenzwerte nennt die veröffentlichte Quelle. Vergleichen Sie sie mit Ihrem Exemplar und mit dem Regelwerk, das an Ihrem Bauort gilt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hinweise&lt;/b&gt;, keiner davon ein Beweis: zu welchem Rand die Querneigung das Wasser führt; Tiefpunkte entlang beider Ränder, wo Wasser tiefer steht, als das Rauschen reicht; und mit einer Tabelle der Geschwindigkeiten (Spalten speed und least_k, m/%) die Geschwindigkeit, zu der jede eingepasste Kuppe passt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Von vielen Fenstern nahe einem Grenzwert werden einige falsch beurteilt. Was neben der Oberfläche liegt, wird nicht beurteilt. Ob eine Straße, ein Gehweg oder eine Rampe den Vorschriften entspricht, ist Sache der örtlichen Vorschriften und zugelassener Fachleute, nicht dieser Prüfung.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumebyregion.py" />
@@ -10394,8 +10455,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/roadgrades.py" />
-      <source>&lt;p&gt;Divides a line into windows and gives for each the grade along it and the crossfall across it, with the standard deviation that the noise of the points makes. Both layers are coloured by class of slope, steeper darker and wider.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS. A grade is positive where the surface rises with the stations, a crossfall where it rises to the right. A grade is the straight line that fits the heights in the window best. A crossfall is that of sections half a metre apart, from one offset to the other, which all have one slope in the window.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; from_station, to_station, from_m, to_m, slope_pct, slope_sd_pct, class (from 0, the flattest, by the size of the slope), label. Twice the standard deviation is the doubt at 95 %.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; crossfall over a kerb or a ditch is no crossfall: keep the offsets in the lane. Drift tilts a crossfall and counts only if you give it. A window that the surface does not cover has no slope. For limits use “Check a line against limits”.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Teilt eine Linie in Fenster und gibt für jedes die Längsneigung und die Querneigung an, mit der Standardabweichung, die das Rauschen der Punkte bewirkt. Beide Layer sind nach Neigungsklasse eingefärbt, steiler dunkler und breiter.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt, und eine Linie in seinem KBS. Eine Längsneigung ist positiv, wo die Oberfläche mit den Stationen steigt, eine Querneigung, wo sie nach rechts steigt. Eine Längsneigung ist die Gerade, die am besten zu den Höhen im Fenster passt. Eine Querneigung ist die von Querprofilen in Abständen von einem halben Meter, von einem Abstand zum anderen, die im Fenster alle eine Neigung haben.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Spalten:&lt;/b&gt; from_station, to_station, from_m, to_m, slope_pct, slope_sd_pct, class (ab 0, der flachsten, nach dem Betrag der Neigung), label. Die doppelte Standardabweichung ist die Unsicherheit bei 95 %.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Eine Querneigung über einen Bord oder Graben hinweg ist keine: Bleiben Sie mit den Abständen in der Fahrbahn. Drift verkippt eine Querneigung und zählt nur, wenn Sie sie angeben. Ein Fenster, das die Oberfläche nicht bedeckt, hat keine Neigung. Für Grenzwerte verwenden Sie „Linie gegen Grenzwerte prüfen“.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Divides a line into windows and gives for each the grade along it and the crossfall across it, with the standard deviation that the noise of the points makes. Both layers are coloured by class of slope, steeper darker and wider.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS. A grade is positive where the surface rises with the stations, a crossfall where it rises to the right. A grade is the straight line that fits the heights in the window best. A crossfall is that of sections half a metre apart, from one offset to the other, which all have one slope in the window. Where the surface shows a crown, each half of the lane has a crossfall of its own; a kerb within the offsets ends the lane.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; from_station, to_station, from_m, to_m, slope_pct, slope_sd_pct, class (from 0, the flattest, by the size of the slope), label; of crossfalls also part (lane, left, right) and crown, its offset from the line. Twice the standard deviation is the doubt at 95 %.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; crossfall over a ditch, or a kerb that the surface makes a ramp of, is no crossfall: keep the offsets in the lane. A crown that noise hides is not seen. Drift tilts a crossfall and counts only if you give it. A window that the surface does not cover has no slope. For limits use “Check a line against limits”.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Teilt eine Linie in Fenster und gibt für jedes die Längsneigung und die Querneigung an, mit der Standardabweichung, die das Rauschen der Punkte bewirkt. Beide Layer sind nach Neigungsklasse eingefärbt, steiler dunkler und breiter.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt, und eine Linie in seinem KBS. Eine Längsneigung ist positiv, wo die Oberfläche mit den Stationen steigt, eine Querneigung, wo sie nach rechts steigt. Eine Längsneigung ist die Gerade, die am besten zu den Höhen im Fenster passt. Eine Querneigung ist die von Querprofilen in Abständen von einem halben Meter, von einem Abstand zum anderen, die im Fenster alle eine Neigung haben. Wo die Oberfläche einen Scheitel zeigt, hat jede Hälfte der Fahrbahn ihre eigene Querneigung; ein Bord innerhalb der Abstände begrenzt die Fahrbahn.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Spalten:&lt;/b&gt; from_station, to_station, from_m, to_m, slope_pct, slope_sd_pct, class (ab 0, der flachsten, nach dem Betrag der Neigung), label; bei Querneigungen auch part (lane, left, right) und crown, der Abstand des Scheitels von der Linie. Die doppelte Standardabweichung ist die Unsicherheit bei 95 %.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Eine Querneigung über einen Graben hinweg oder über einen Bord, den die Oberfläche zur Rampe macht, ist keine: Bleiben Sie mit den Abständen in der Fahrbahn. Ein Scheitel, den das Rauschen verdeckt, wird nicht gesehen. Drift verkippt eine Querneigung und zählt nur, wenn Sie sie angeben. Ein Fenster, das die Oberfläche nicht bedeckt, hat keine Neigung. Für Grenzwerte verwenden Sie „Linie gegen Grenzwerte prüfen“.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/catchments.py" />
@@ -11808,6 +11869,11 @@
       <location filename="../plugin/processing/roadgrades.py" />
       <source>Crossfalls</source>
       <translation>Querneigungen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Crown, right of the line ({unit})</source>
+      <translation>Scheitel, rechts der Linie ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -15080,6 +15146,11 @@
       <location filename="../plugin/processing/waterstyles.py" />
       <source>Part of pond</source>
       <translation>Teil eines Tümpels</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Part of the lane: lane, left, right</source>
+      <translation>Teil der Fahrbahn: lane (ganz), left (links), right (rechts)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/sectionlayers.py" />

@@ -1028,7 +1028,17 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Crossfall from {left} left to {right} right of the line, positive where the surface rises to the right, over {window}, with its 95 % interval.</source>
+      <source>Crossfall from {left} left to {right} right of the line, positive where the surface rises to the right, over {window}, with its 95 % interval; neighbouring windows help each other. Where the lane has a crown, each half has a crossfall of its own.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Crossfall of the left half (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Crossfall of the right half (%)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1044,6 +1054,11 @@
     <message>
       <location filename="../plugin/core/handover/plan_symbols.py" />
       <source>Crown, ridge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Crown, right of the line ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2856,6 +2871,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Part of the lane</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Passes</source>
       <translation type="unfinished" />
@@ -4560,7 +4580,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Verdicts at 95 % along the line, by the number of the rule. A stretch passes or fails when the whole interval of its slope does; else it is too close to tell, and more or better points are needed.</source>
+      <source>Verdicts at 95 % along the line, by the number of the rule. A stretch passes or fails when the whole interval of its slope does; else it is too close to tell, and more or better points are needed. Where the lane has a crown, the upper half of a bar is the left half of the lane.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4784,6 +4804,11 @@
     <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Where the ground was measured, and where not. Circles hold no measured point and are wider than {limit} in radius; triangles are marked from an edge of {edge}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Where the lane has a crown, found from the surface, with ± one standard deviation</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6035,6 +6060,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>lane</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <source>lane of one fall</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>largest difference found</source>
       <translation type="unfinished" />
@@ -6052,6 +6087,16 @@
     <message>
       <location filename="../plugin/core/report/haul_section.py" />
       <source>left at the end (below 0: to be brought in)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>left half</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <source>left half, with its 95 % interval</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6695,6 +6740,12 @@
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>right</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>right half</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7454,6 +7505,11 @@
       <location filename="../plugin/core/report/road_figures.py" />
       <location filename="../plugin/core/report/road_sections.py" />
       <source>too close to tell</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>too close to tell; {times} times the points would tell</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -9932,6 +9988,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{name}: a kerb or step lies within the lane at stations {stretches}. Crossfall is taken up to it there; give offsets inside the kerbs if that is not what you mean.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/pads.py" />
       <source>{name}: {said}</source>
       <translation type="unfinished" />
@@ -10369,7 +10430,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/checkline.py" />
-      <source>&lt;p&gt;Compares the grades and crossfalls along a line with a table of limits. A stretch passes or fails only when the whole interval in which its true slope lies with 95 % is on that side of the limit; else it is too close to tell, and more or better points are needed. The layer shows each rule as a band of its own beside the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS, such as a centreline or the middle of a walk. Crossfall is taken between two offsets; keep them inside kerbs.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The table of limits&lt;/b&gt; is a CSV file with the columns rule, quantity (grade, crossfall, crest_k, sag_k), at_least or at_most (1:20, 5% or 0.05; K in metres), window (m), applies, source, checked, note. Without one the table that comes with Hummock is used; each of its limits names the published source. Compare them with your copy, and with the code that applies where you build.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Indications&lt;/b&gt;, none of them a proof: to which edge the crossfall leads water; low points along both edges where water stands, deeper than the noise; and with a table of speeds (columns speed and least_k, m/%), the speed that each fitted crest suits.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; of many windows near a limit a few are judged wrongly. What lies off the surface is not judged. Whether a road, walk or ramp complies is a matter of local codes and of licensed practice, not of this check.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Compares the grades and crossfalls along a line with a table of limits. A stretch passes or fails only when the whole interval in which its true slope lies with 95 % is on that side of the limit; else it is too close to tell, and more or better points are needed. The layer shows each rule as a band of its own beside the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS, such as a centreline or the middle of a walk. Crossfall is taken between two offsets; keep them inside kerbs. Where the surface shows a crown, each half of the lane is judged by itself. Windows beside each other help each other, as far as the road is smooth.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The table of limits&lt;/b&gt; is a CSV file with the columns rule, quantity (grade, crossfall, crest_k, sag_k), at_least or at_most (1:20, 5% or 0.05; K in metres), window (m), applies, source, checked, note. Without one the table that comes with Hummock is used; each of its limits names the published source. Compare them with your copy, and with the code that applies where you build.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Indications&lt;/b&gt;, none of them a proof: to which edge the crossfall leads water; low points along both edges where water stands, deeper than the noise; and with a table of speeds (columns speed and least_k, m/%), the speed that each fitted crest suits.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; of many windows near a limit a few are judged wrongly. What lies off the surface is not judged. Whether a road, walk or ramp complies is a matter of local codes and of licensed practice, not of this check.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10394,7 +10455,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/roadgrades.py" />
-      <source>&lt;p&gt;Divides a line into windows and gives for each the grade along it and the crossfall across it, with the standard deviation that the noise of the points makes. Both layers are coloured by class of slope, steeper darker and wider.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS. A grade is positive where the surface rises with the stations, a crossfall where it rises to the right. A grade is the straight line that fits the heights in the window best. A crossfall is that of sections half a metre apart, from one offset to the other, which all have one slope in the window.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; from_station, to_station, from_m, to_m, slope_pct, slope_sd_pct, class (from 0, the flattest, by the size of the slope), label. Twice the standard deviation is the doubt at 95 %.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; crossfall over a kerb or a ditch is no crossfall: keep the offsets in the lane. Drift tilts a crossfall and counts only if you give it. A window that the surface does not cover has no slope. For limits use “Check a line against limits”.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Divides a line into windows and gives for each the grade along it and the crossfall across it, with the standard deviation that the noise of the points makes. Both layers are coloured by class of slope, steeper darker and wider.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS. A grade is positive where the surface rises with the stations, a crossfall where it rises to the right. A grade is the straight line that fits the heights in the window best. A crossfall is that of sections half a metre apart, from one offset to the other, which all have one slope in the window. Where the surface shows a crown, each half of the lane has a crossfall of its own; a kerb within the offsets ends the lane.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; from_station, to_station, from_m, to_m, slope_pct, slope_sd_pct, class (from 0, the flattest, by the size of the slope), label; of crossfalls also part (lane, left, right) and crown, its offset from the line. Twice the standard deviation is the doubt at 95 %.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; crossfall over a ditch, or a kerb that the surface makes a ramp of, is no crossfall: keep the offsets in the lane. A crown that noise hides is not seen. Drift tilts a crossfall and counts only if you give it. A window that the surface does not cover has no slope. For limits use “Check a line against limits”.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11807,6 +11868,11 @@
     <message>
       <location filename="../plugin/processing/roadgrades.py" />
       <source>Crossfalls</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Crown, right of the line ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -15079,6 +15145,11 @@
     <message>
       <location filename="../plugin/processing/waterstyles.py" />
       <source>Part of pond</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Part of the lane: lane, left, right</source>
       <translation type="unfinished" />
     </message>
     <message>

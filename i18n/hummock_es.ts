@@ -1028,8 +1028,18 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Crossfall from {left} left to {right} right of the line, positive where the surface rises to the right, over {window}, with its 95 % interval.</source>
-      <translation>Pendiente transversal desde {left} a la izquierda hasta {right} a la derecha de la línea, positiva donde la superficie sube hacia la derecha, sobre {window}, con su intervalo del 95 %.</translation>
+      <source>Crossfall from {left} left to {right} right of the line, positive where the surface rises to the right, over {window}, with its 95 % interval; neighbouring windows help each other. Where the lane has a crown, each half has a crossfall of its own.</source>
+      <translation>Pendiente transversal desde {left} a la izquierda hasta {right} a la derecha de la línea, positiva donde la superficie sube hacia la derecha, sobre {window}, con su intervalo del 95 %; las ventanas vecinas se apoyan entre sí. Donde el carril tiene corona, cada mitad tiene su propia pendiente transversal.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Crossfall of the left half (%)</source>
+      <translation>Pendiente transversal de la mitad izquierda (%)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Crossfall of the right half (%)</source>
+      <translation>Pendiente transversal de la mitad derecha (%)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -1045,6 +1055,11 @@
       <location filename="../plugin/core/handover/plan_symbols.py" />
       <source>Crown, ridge</source>
       <translation>Coronación, cresta</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Crown, right of the line ({unit})</source>
+      <translation>Corona, a la derecha de la línea ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/storage_page.py" />
@@ -2856,6 +2871,11 @@
       <translation>Parte de</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Part of the lane</source>
+      <translation>Parte del carril</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Passes</source>
       <translation>Pasadas</translation>
@@ -4560,8 +4580,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Verdicts at 95 % along the line, by the number of the rule. A stretch passes or fails when the whole interval of its slope does; else it is too close to tell, and more or better points are needed.</source>
-      <translation>Veredictos al 95 % a lo largo de la línea, por número de regla. Un tramo cumple o no cumple cuando lo hace todo el intervalo de su pendiente; si no, está demasiado ajustado para decidir y hacen falta más puntos o mejores.</translation>
+      <source>Verdicts at 95 % along the line, by the number of the rule. A stretch passes or fails when the whole interval of its slope does; else it is too close to tell, and more or better points are needed. Where the lane has a crown, the upper half of a bar is the left half of the lane.</source>
+      <translation>Veredictos al 95 % a lo largo de la línea, por número de regla. Un tramo cumple o no cumple cuando lo hace todo el intervalo de su pendiente; si no, está demasiado ajustado para decidir y hacen falta más puntos o mejores. Donde el carril tiene corona, la mitad superior de una barra es la mitad izquierda del carril.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
@@ -4785,6 +4805,11 @@
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Where the ground was measured, and where not. Circles hold no measured point and are wider than {limit} in radius; triangles are marked from an edge of {edge}.</source>
       <translation>Dónde se midió el terreno y dónde no. Los círculos no contienen ningún punto medido y tienen más de {limit} de radio; los triángulos se marcan a partir de una arista de {edge}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Where the lane has a crown, found from the surface, with ± one standard deviation</source>
+      <translation>Dónde tiene corona el carril, hallada en la superficie, con ± una desviación típica</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -6035,6 +6060,16 @@
       <translation>cae fuera del área de uso del SRC ({area})</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>lane</source>
+      <translation>carril</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <source>lane of one fall</source>
+      <translation>carril de una sola pendiente</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>largest difference found</source>
       <translation>mayor diferencia hallada</translation>
@@ -6053,6 +6088,16 @@
       <location filename="../plugin/core/report/haul_section.py" />
       <source>left at the end (below 0: to be brought in)</source>
       <translation>restante al final (bajo 0: por aportar)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>left half</source>
+      <translation>mitad izquierda</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <source>left half, with its 95 % interval</source>
+      <translation>mitad izquierda, con su intervalo del 95 %</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -6696,6 +6741,12 @@
       <location filename="../plugin/core/alignment/texts.py" />
       <source>right</source>
       <translation>derecha</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>right half</source>
+      <translation>mitad derecha</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_figures.py" />
@@ -7455,6 +7506,11 @@
       <location filename="../plugin/core/report/road_sections.py" />
       <source>too close to tell</source>
       <translation>demasiado ajustado para decidir</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>too close to tell; {times} times the points would tell</source>
+      <translation>demasiado ajustado; bastarían {times} veces más puntos</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/remarks.py" />
@@ -9932,6 +9988,11 @@
       <translation>{name} es {value}; debe ser un número a partir de 0. Corríjalo.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{name}: a kerb or step lies within the lane at stations {stretches}. Crossfall is taken up to it there; give offsets inside the kerbs if that is not what you mean.</source>
+      <translation>{name}: hay un bordillo o escalón dentro del carril en las estaciones {stretches}. Allí la pendiente transversal se toma hasta él; indique desplazamientos dentro de los bordillos si no es lo que quiere.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/pads.py" />
       <source>{name}: {said}</source>
       <translation>{name}: {said}</translation>
@@ -10369,8 +10430,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/checkline.py" />
-      <source>&lt;p&gt;Compares the grades and crossfalls along a line with a table of limits. A stretch passes or fails only when the whole interval in which its true slope lies with 95 % is on that side of the limit; else it is too close to tell, and more or better points are needed. The layer shows each rule as a band of its own beside the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS, such as a centreline or the middle of a walk. Crossfall is taken between two offsets; keep them inside kerbs.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The table of limits&lt;/b&gt; is a CSV file with the columns rule, quantity (grade, crossfall, crest_k, sag_k), at_least or at_most (1:20, 5% or 0.05; K in metres), window (m), applies, source, checked, note. Without one the table that comes with Hummock is used; each of its limits names the published source. Compare them with your copy, and with the code that applies where you build.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Indications&lt;/b&gt;, none of them a proof: to which edge the crossfall leads water; low points along both edges where water stands, deeper than the noise; and with a table of speeds (columns speed and least_k, m/%), the speed that each fitted crest suits.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; of many windows near a limit a few are judged wrongly. What lies off the surface is not judged. Whether a road, walk or ramp complies is a matter of local codes and of licensed practice, not of this check.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Compara las pendientes longitudinales y transversales a lo largo de una línea con una tabla de límites. Un tramo cumple o no cumple solo cuando todo el intervalo en que se encuentra su pendiente verdadera con el 95 % está de ese lado del límite; si no, está demasiado ajustado para decidir y hacen falta más puntos o mejores. La capa muestra cada regla como una banda propia junto a la línea.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie» y una línea en su SRC, como un eje o el centro de una senda. La pendiente transversal se toma entre dos desplazamientos; manténgalos dentro de los bordillos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;La tabla de límites&lt;/b&gt; es un archivo CSV con las columnas rule, quantity (grade, crossfall, crest_k, sag_k), at_least o at_most (1:20, 5% o 0.05; K en metros), window (m), applies, source, checked, note. Sin ella se usa la tabla que acompaña a Hummock; cada uno de sus límites nombra la fuente publicada. Cotéjelos con su ejemplar y con la normativa aplicable donde construye.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Indicios&lt;/b&gt;, ninguno de ellos una prueba: hacia qué borde lleva el agua la pendiente transversal; puntos bajos a lo largo de ambos bordes donde se estanca el agua, más profundos que el ruido; y, con una tabla de velocidades (columnas speed y least_k, m/%), la velocidad que conviene a cada acuerdo convexo ajustado.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; de muchas ventanas cercanas a un límite, algunas se juzgan mal. Lo que queda fuera de la superficie no se juzga. Si una carretera, una senda o una rampa cumple es cuestión de la normativa local y del ejercicio profesional habilitado, no de esta comprobación.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Compares the grades and crossfalls along a line with a table of limits. A stretch passes or fails only when the whole interval in which its true slope lies with 95 % is on that side of the limit; else it is too close to tell, and more or better points are needed. The layer shows each rule as a band of its own beside the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS, such as a centreline or the middle of a walk. Crossfall is taken between two offsets; keep them inside kerbs. Where the surface shows a crown, each half of the lane is judged by itself. Windows beside each other help each other, as far as the road is smooth.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The table of limits&lt;/b&gt; is a CSV file with the columns rule, quantity (grade, crossfall, crest_k, sag_k), at_least or at_most (1:20, 5% or 0.05; K in metres), window (m), applies, source, checked, note. Without one the table that comes with Hummock is used; each of its limits names the published source. Compare them with your copy, and with the code that applies where you build.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Indications&lt;/b&gt;, none of them a proof: to which edge the crossfall leads water; low points along both edges where water stands, deeper than the noise; and with a table of speeds (columns speed and least_k, m/%), the speed that each fitted crest suits.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; of many windows near a limit a few are judged wrongly. What lies off the surface is not judged. Whether a road, walk or ramp complies is a matter of local codes and of licensed practice, not of this check.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Compara las pendientes longitudinales y transversales a lo largo de una línea con una tabla de límites. Un tramo cumple o no cumple solo cuando todo el intervalo en que se encuentra su pendiente verdadera con el 95 % está de ese lado del límite; si no, está demasiado ajustado para decidir y hacen falta más puntos o mejores. La capa muestra cada regla como una banda propia junto a la línea.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie» y una línea en su SRC, como un eje o el centro de una senda. La pendiente transversal se toma entre dos desplazamientos; manténgalos dentro de los bordillos. Donde la superficie muestra una corona, cada mitad del carril se juzga por separado. Las ventanas vecinas se apoyan entre sí, en la medida en que la vía es regular.&lt;/p&gt;&lt;p&gt;&lt;b&gt;La tabla de límites&lt;/b&gt; es un archivo CSV con las columnas rule, quantity (grade, crossfall, crest_k, sag_k), at_least o at_most (1:20, 5% o 0.05; K en metros), window (m), applies, source, checked, note. Sin ella se usa la tabla que acompaña a Hummock; cada uno de sus límites nombra la fuente publicada. Cotéjelos con su ejemplar y con la normativa aplicable donde construye.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Indicios&lt;/b&gt;, ninguno de ellos una prueba: hacia qué borde lleva el agua la pendiente transversal; puntos bajos a lo largo de ambos bordes donde se estanca el agua, más profundos que el ruido; y, con una tabla de velocidades (columnas speed y least_k, m/%), la velocidad que conviene a cada acuerdo convexo ajustado.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; de muchas ventanas cercanas a un límite, algunas se juzgan mal. Lo que queda fuera de la superficie no se juzga. Si una carretera, una senda o una rampa cumple es cuestión de la normativa local y del ejercicio profesional habilitado, no de esta comprobación.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumebyregion.py" />
@@ -10394,8 +10455,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/roadgrades.py" />
-      <source>&lt;p&gt;Divides a line into windows and gives for each the grade along it and the crossfall across it, with the standard deviation that the noise of the points makes. Both layers are coloured by class of slope, steeper darker and wider.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS. A grade is positive where the surface rises with the stations, a crossfall where it rises to the right. A grade is the straight line that fits the heights in the window best. A crossfall is that of sections half a metre apart, from one offset to the other, which all have one slope in the window.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; from_station, to_station, from_m, to_m, slope_pct, slope_sd_pct, class (from 0, the flattest, by the size of the slope), label. Twice the standard deviation is the doubt at 95 %.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; crossfall over a kerb or a ditch is no crossfall: keep the offsets in the lane. Drift tilts a crossfall and counts only if you give it. A window that the surface does not cover has no slope. For limits use “Check a line against limits”.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Divide una línea en ventanas y da para cada una la pendiente longitudinal y la transversal, con la desviación típica que produce el ruido de los puntos. Ambas capas se colorean por clase de pendiente, más oscuras y anchas cuanto más empinado.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie» y una línea en su SRC. Una pendiente longitudinal es positiva donde la superficie sube con las estaciones, una transversal donde sube hacia la derecha. Una pendiente longitudinal es la recta que mejor se ajusta a las cotas de la ventana. Una pendiente transversal es la de secciones cada medio metro, de un desplazamiento al otro, que tienen todas una misma pendiente en la ventana.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columnas:&lt;/b&gt; from_station, to_station, from_m, to_m, slope_pct, slope_sd_pct, class (desde 0, la más llana, según el tamaño de la pendiente), label. El doble de la desviación típica es la incertidumbre al 95 %.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; una pendiente transversal que pasa por un bordillo o una cuneta no es tal: mantenga las distancias dentro del carril. La deriva inclina una pendiente transversal y solo cuenta si la indica. Una ventana que la superficie no cubre no tiene pendiente. Para límites use «Comprobar una línea con límites».&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Divides a line into windows and gives for each the grade along it and the crossfall across it, with the standard deviation that the noise of the points makes. Both layers are coloured by class of slope, steeper darker and wider.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS. A grade is positive where the surface rises with the stations, a crossfall where it rises to the right. A grade is the straight line that fits the heights in the window best. A crossfall is that of sections half a metre apart, from one offset to the other, which all have one slope in the window. Where the surface shows a crown, each half of the lane has a crossfall of its own; a kerb within the offsets ends the lane.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; from_station, to_station, from_m, to_m, slope_pct, slope_sd_pct, class (from 0, the flattest, by the size of the slope), label; of crossfalls also part (lane, left, right) and crown, its offset from the line. Twice the standard deviation is the doubt at 95 %.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; crossfall over a ditch, or a kerb that the surface makes a ramp of, is no crossfall: keep the offsets in the lane. A crown that noise hides is not seen. Drift tilts a crossfall and counts only if you give it. A window that the surface does not cover has no slope. For limits use “Check a line against limits”.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Divide una línea en ventanas y da para cada una la pendiente longitudinal y la transversal, con la desviación típica que produce el ruido de los puntos. Ambas capas se colorean por clase de pendiente, más oscuras y anchas cuanto más empinado.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie» y una línea en su SRC. Una pendiente longitudinal es positiva donde la superficie sube con las estaciones, una transversal donde sube hacia la derecha. Una pendiente longitudinal es la recta que mejor se ajusta a las cotas de la ventana. Una pendiente transversal es la de secciones cada medio metro, de un desplazamiento al otro, que tienen todas una misma pendiente en la ventana. Donde la superficie muestra una corona, cada mitad del carril tiene su propia pendiente transversal; un bordillo entre los desplazamientos limita el carril.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columnas:&lt;/b&gt; from_station, to_station, from_m, to_m, slope_pct, slope_sd_pct, class (desde 0, la más llana, según el tamaño de la pendiente), label; en las transversales también part (lane, left, right) y crown, el desplazamiento de la corona. El doble de la desviación típica es la incertidumbre al 95 %.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; una pendiente transversal que pasa por una cuneta, o por un bordillo que la superficie convierte en rampa, no es tal: mantenga los desplazamientos dentro del carril. Una corona que el ruido oculta no se ve. La deriva inclina una pendiente transversal y solo cuenta si la indica. Una ventana que la superficie no cubre no tiene pendiente. Para límites use «Comprobar una línea con límites».&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/catchments.py" />
@@ -11808,6 +11869,11 @@
       <location filename="../plugin/processing/roadgrades.py" />
       <source>Crossfalls</source>
       <translation>Pendientes transversales</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Crown, right of the line ({unit})</source>
+      <translation>Corona, a la derecha de la línea ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -15080,6 +15146,11 @@
       <location filename="../plugin/processing/waterstyles.py" />
       <source>Part of pond</source>
       <translation>Parte del charco</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Part of the lane: lane, left, right</source>
+      <translation>Parte del carril: lane (entero), left (izquierda), right (derecha)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/sectionlayers.py" />

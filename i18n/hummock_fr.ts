@@ -1028,8 +1028,18 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Crossfall from {left} left to {right} right of the line, positive where the surface rises to the right, over {window}, with its 95 % interval.</source>
-      <translation>Pente transversale de {left} à gauche à {right} à droite de la ligne, positive là où la surface monte vers la droite, sur {window}, avec son intervalle à 95 %.</translation>
+      <source>Crossfall from {left} left to {right} right of the line, positive where the surface rises to the right, over {window}, with its 95 % interval; neighbouring windows help each other. Where the lane has a crown, each half has a crossfall of its own.</source>
+      <translation>Pente transversale de {left} à gauche à {right} à droite de la ligne, positive là où la surface monte vers la droite, sur {window}, avec son intervalle à 95 % ; les fenêtres voisines s'appuient l'une sur l'autre. Là où la voie a un faîte, chaque moitié a sa propre pente transversale.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Crossfall of the left half (%)</source>
+      <translation>Pente transversale de la moitié gauche (%)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Crossfall of the right half (%)</source>
+      <translation>Pente transversale de la moitié droite (%)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -1045,6 +1055,11 @@
       <location filename="../plugin/core/handover/plan_symbols.py" />
       <source>Crown, ridge</source>
       <translation>Crête, sommet de chaussée</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Crown, right of the line ({unit})</source>
+      <translation>Faîte, à droite de la ligne ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/storage_page.py" />
@@ -2856,6 +2871,11 @@
       <translation>Partie de</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Part of the lane</source>
+      <translation>Partie de la voie</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Passes</source>
       <translation>Passages</translation>
@@ -4560,8 +4580,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Verdicts at 95 % along the line, by the number of the rule. A stretch passes or fails when the whole interval of its slope does; else it is too close to tell, and more or better points are needed.</source>
-      <translation>Verdicts à 95 % le long de la ligne, par numéro de règle. Un tronçon est conforme ou non conforme lorsque tout l'intervalle de sa pente l'est ; sinon il est trop proche pour juger, et il faut des points plus nombreux ou meilleurs.</translation>
+      <source>Verdicts at 95 % along the line, by the number of the rule. A stretch passes or fails when the whole interval of its slope does; else it is too close to tell, and more or better points are needed. Where the lane has a crown, the upper half of a bar is the left half of the lane.</source>
+      <translation>Verdicts à 95 % le long de la ligne, par numéro de règle. Un tronçon est conforme ou non conforme lorsque tout l'intervalle de sa pente l'est ; sinon il est trop proche pour juger, et il faut des points plus nombreux ou meilleurs. Là où la voie a un faîte, la moitié supérieure d'une barre est la moitié gauche de la voie.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
@@ -4785,6 +4805,11 @@
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Where the ground was measured, and where not. Circles hold no measured point and are wider than {limit} in radius; triangles are marked from an edge of {edge}.</source>
       <translation>Où le terrain a été mesuré, et où non. Les cercles ne contiennent aucun point mesuré et ont un rayon supérieur à {limit} ; les triangles sont marqués à partir d'une arête de {edge}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Where the lane has a crown, found from the surface, with ± one standard deviation</source>
+      <translation>Où la voie a un faîte, trouvé d'après la surface, avec ± un écart-type</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -6035,6 +6060,16 @@
       <translation>tombe hors de la zone d'utilisation du SCR ({area})</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>lane</source>
+      <translation>voie</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <source>lane of one fall</source>
+      <translation>voie à pente unique</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>largest difference found</source>
       <translation>plus grande différence trouvée</translation>
@@ -6053,6 +6088,16 @@
       <location filename="../plugin/core/report/haul_section.py" />
       <source>left at the end (below 0: to be brought in)</source>
       <translation>reste à la fin (en dessous de 0 : à apporter)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>left half</source>
+      <translation>moitié gauche</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <source>left half, with its 95 % interval</source>
+      <translation>moitié gauche, avec son intervalle à 95 %</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -6696,6 +6741,12 @@
       <location filename="../plugin/core/alignment/texts.py" />
       <source>right</source>
       <translation>droite</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>right half</source>
+      <translation>moitié droite</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_figures.py" />
@@ -7455,6 +7506,11 @@
       <location filename="../plugin/core/report/road_sections.py" />
       <source>too close to tell</source>
       <translation>trop proche pour juger</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>too close to tell; {times} times the points would tell</source>
+      <translation>trop proche pour juger ; {times} fois plus de points suffiraient</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/remarks.py" />
@@ -9932,6 +9988,11 @@
       <translation>{name} est {value} ; ce doit être un nombre à partir de 0. Corrigez.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{name}: a kerb or step lies within the lane at stations {stretches}. Crossfall is taken up to it there; give offsets inside the kerbs if that is not what you mean.</source>
+      <translation>{name} : une bordure ou une marche se trouve dans la voie aux abscisses {stretches}. La pente transversale y est prise jusqu'à elle ; donnez des déports entre les bordures si ce n'est pas ce que vous voulez.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/pads.py" />
       <source>{name}: {said}</source>
       <translation>{name} : {said}</translation>
@@ -10369,8 +10430,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/checkline.py" />
-      <source>&lt;p&gt;Compares the grades and crossfalls along a line with a table of limits. A stretch passes or fails only when the whole interval in which its true slope lies with 95 % is on that side of the limit; else it is too close to tell, and more or better points are needed. The layer shows each rule as a band of its own beside the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS, such as a centreline or the middle of a walk. Crossfall is taken between two offsets; keep them inside kerbs.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The table of limits&lt;/b&gt; is a CSV file with the columns rule, quantity (grade, crossfall, crest_k, sag_k), at_least or at_most (1:20, 5% or 0.05; K in metres), window (m), applies, source, checked, note. Without one the table that comes with Hummock is used; each of its limits names the published source. Compare them with your copy, and with the code that applies where you build.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Indications&lt;/b&gt;, none of them a proof: to which edge the crossfall leads water; low points along both edges where water stands, deeper than the noise; and with a table of speeds (columns speed and least_k, m/%), the speed that each fitted crest suits.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; of many windows near a limit a few are judged wrongly. What lies off the surface is not judged. Whether a road, walk or ramp complies is a matter of local codes and of licensed practice, not of this check.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Compare les pentes longitudinales et transversales le long d'une ligne à une table de limites. Un tronçon n'est conforme ou non conforme que lorsque tout l'intervalle où se trouve sa vraie pente à 95 % est de ce côté de la limite ; sinon il est trop proche pour juger, et il faut des points plus nombreux ou meilleurs. La couche montre chaque règle comme une bande propre à côté de la ligne.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit et une ligne dans son SCR, telle qu'un axe ou le milieu d'un trottoir. La pente transversale est prise entre deux déports ; gardez-les entre les bordures.&lt;/p&gt;&lt;p&gt;&lt;b&gt;La table des limites&lt;/b&gt; est un fichier CSV avec les colonnes rule, quantity (grade, crossfall, crest_k, sag_k), at_least ou at_most (1:20, 5% ou 0.05 ; K en mètres), window (m), applies, source, checked, note. Sans elle, la table livrée avec Hummock est utilisée ; chacune de ses limites nomme la source publiée. Comparez-les à votre exemplaire, et au règlement applicable là où vous construisez.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Indices&lt;/b&gt;, dont aucun n'est une preuve : vers quel bord la pente transversale mène l'eau ; les creux le long des deux bords où l'eau stagne, plus profonds que le bruit ; et avec une table de vitesses (colonnes speed et least_k, m/%), la vitesse à laquelle convient chaque sommet ajusté.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; parmi de nombreuses fenêtres proches d'une limite, quelques-unes sont mal jugées. Ce qui est hors de la surface n'est pas jugé. La conformité d'une route, d'un trottoir ou d'une rampe relève des règlements locaux et des professionnels agréés, non de cette vérification.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Compares the grades and crossfalls along a line with a table of limits. A stretch passes or fails only when the whole interval in which its true slope lies with 95 % is on that side of the limit; else it is too close to tell, and more or better points are needed. The layer shows each rule as a band of its own beside the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS, such as a centreline or the middle of a walk. Crossfall is taken between two offsets; keep them inside kerbs. Where the surface shows a crown, each half of the lane is judged by itself. Windows beside each other help each other, as far as the road is smooth.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The table of limits&lt;/b&gt; is a CSV file with the columns rule, quantity (grade, crossfall, crest_k, sag_k), at_least or at_most (1:20, 5% or 0.05; K in metres), window (m), applies, source, checked, note. Without one the table that comes with Hummock is used; each of its limits names the published source. Compare them with your copy, and with the code that applies where you build.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Indications&lt;/b&gt;, none of them a proof: to which edge the crossfall leads water; low points along both edges where water stands, deeper than the noise; and with a table of speeds (columns speed and least_k, m/%), the speed that each fitted crest suits.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; of many windows near a limit a few are judged wrongly. What lies off the surface is not judged. Whether a road, walk or ramp complies is a matter of local codes and of licensed practice, not of this check.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Compare les pentes longitudinales et transversales le long d'une ligne à une table de limites. Un tronçon n'est conforme ou non conforme que lorsque tout l'intervalle où se trouve sa vraie pente à 95 % est de ce côté de la limite ; sinon il est trop proche pour juger, et il faut des points plus nombreux ou meilleurs. La couche montre chaque règle comme une bande propre à côté de la ligne.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit et une ligne dans son SCR, telle qu'un axe ou le milieu d'un trottoir. La pente transversale est prise entre deux déports ; gardez-les entre les bordures. Là où la surface montre un faîte, chaque moitié de la voie est jugée à part. Les fenêtres voisines s'appuient l'une sur l'autre, autant que la route est régulière.&lt;/p&gt;&lt;p&gt;&lt;b&gt;La table des limites&lt;/b&gt; est un fichier CSV avec les colonnes rule, quantity (grade, crossfall, crest_k, sag_k), at_least ou at_most (1:20, 5% ou 0.05 ; K en mètres), window (m), applies, source, checked, note. Sans elle, la table livrée avec Hummock est utilisée ; chacune de ses limites nomme la source publiée. Comparez-les à votre exemplaire, et au règlement applicable là où vous construisez.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Indices&lt;/b&gt;, dont aucun n'est une preuve : vers quel bord la pente transversale mène l'eau ; les creux le long des deux bords où l'eau stagne, plus profonds que le bruit ; et avec une table de vitesses (colonnes speed et least_k, m/%), la vitesse à laquelle convient chaque sommet ajusté.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; parmi de nombreuses fenêtres proches d'une limite, quelques-unes sont mal jugées. Ce qui est hors de la surface n'est pas jugé. La conformité d'une route, d'un trottoir ou d'une rampe relève des règlements locaux et des professionnels agréés, non de cette vérification.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumebyregion.py" />
@@ -10394,8 +10455,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/roadgrades.py" />
-      <source>&lt;p&gt;Divides a line into windows and gives for each the grade along it and the crossfall across it, with the standard deviation that the noise of the points makes. Both layers are coloured by class of slope, steeper darker and wider.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS. A grade is positive where the surface rises with the stations, a crossfall where it rises to the right. A grade is the straight line that fits the heights in the window best. A crossfall is that of sections half a metre apart, from one offset to the other, which all have one slope in the window.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; from_station, to_station, from_m, to_m, slope_pct, slope_sd_pct, class (from 0, the flattest, by the size of the slope), label. Twice the standard deviation is the doubt at 95 %.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; crossfall over a kerb or a ditch is no crossfall: keep the offsets in the lane. Drift tilts a crossfall and counts only if you give it. A window that the surface does not cover has no slope. For limits use “Check a line against limits”.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Divise une ligne en fenêtres et donne pour chacune la pente longitudinale et la pente transversale, avec l'écart-type que produit le bruit des points. Les deux couches sont colorées par classe de pente, plus foncées et plus larges là où c'est plus raide.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit et une ligne dans son SCR. Une pente longitudinale est positive là où la surface monte avec les abscisses, une pente transversale là où elle monte vers la droite. La pente longitudinale est la droite qui s'ajuste le mieux aux altitudes de la fenêtre. La pente transversale est celle de profils espacés d'un demi-mètre, d'un déport à l'autre, qui ont tous une même pente dans la fenêtre.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Colonnes :&lt;/b&gt; from_station, to_station, from_m, to_m, slope_pct, slope_sd_pct, class (à partir de 0, la plus plate, selon la grandeur de la pente), label. Deux fois l'écart-type est l'incertitude à 95 %.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; une pente transversale par-dessus une bordure ou un fossé n'en est pas une : gardez les déports dans la voie. La dérive incline une pente transversale et ne compte que si vous la donnez. Une fenêtre que la surface ne couvre pas n'a pas de pente. Pour des limites, utilisez « Contrôler une ligne par rapport à des limites ».&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Divides a line into windows and gives for each the grade along it and the crossfall across it, with the standard deviation that the noise of the points makes. Both layers are coloured by class of slope, steeper darker and wider.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS. A grade is positive where the surface rises with the stations, a crossfall where it rises to the right. A grade is the straight line that fits the heights in the window best. A crossfall is that of sections half a metre apart, from one offset to the other, which all have one slope in the window. Where the surface shows a crown, each half of the lane has a crossfall of its own; a kerb within the offsets ends the lane.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; from_station, to_station, from_m, to_m, slope_pct, slope_sd_pct, class (from 0, the flattest, by the size of the slope), label; of crossfalls also part (lane, left, right) and crown, its offset from the line. Twice the standard deviation is the doubt at 95 %.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; crossfall over a ditch, or a kerb that the surface makes a ramp of, is no crossfall: keep the offsets in the lane. A crown that noise hides is not seen. Drift tilts a crossfall and counts only if you give it. A window that the surface does not cover has no slope. For limits use “Check a line against limits”.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Divise une ligne en fenêtres et donne pour chacune la pente longitudinale et la pente transversale, avec l'écart-type que produit le bruit des points. Les deux couches sont colorées par classe de pente, plus foncées et plus larges là où c'est plus raide.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit et une ligne dans son SCR. Une pente longitudinale est positive là où la surface monte avec les abscisses, une pente transversale là où elle monte vers la droite. La pente longitudinale est la droite qui s'ajuste le mieux aux altitudes de la fenêtre. La pente transversale est celle de profils espacés d'un demi-mètre, d'un déport à l'autre, qui ont tous une même pente dans la fenêtre. Là où la surface montre un faîte, chaque moitié de la voie a sa propre pente transversale ; une bordure entre les déports limite la voie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Colonnes :&lt;/b&gt; from_station, to_station, from_m, to_m, slope_pct, slope_sd_pct, class (à partir de 0, la plus plate, selon la grandeur de la pente), label ; pour les pentes transversales aussi part (lane, left, right) et crown, le déport du faîte. Deux fois l'écart-type est l'incertitude à 95 %.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; une pente transversale par-dessus un fossé, ou une bordure dont la surface fait une rampe, n'en est pas une : gardez les déports dans la voie. Un faîte que le bruit cache n'est pas vu. La dérive incline une pente transversale et ne compte que si vous la donnez. Une fenêtre que la surface ne couvre pas n'a pas de pente. Pour des limites, utilisez « Contrôler une ligne par rapport à des limites ».&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/catchments.py" />
@@ -11808,6 +11869,11 @@
       <location filename="../plugin/processing/roadgrades.py" />
       <source>Crossfalls</source>
       <translation>Pentes transversales</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Crown, right of the line ({unit})</source>
+      <translation>Faîte, à droite de la ligne ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -15080,6 +15146,11 @@
       <location filename="../plugin/processing/waterstyles.py" />
       <source>Part of pond</source>
       <translation>Partie de la mare</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Part of the lane: lane, left, right</source>
+      <translation>Partie de la voie : lane (entière), left (gauche), right (droite)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/sectionlayers.py" />

@@ -63,7 +63,9 @@ class CheckLine(RoadAlgorithm):
             "too close to tell, and more or better points are needed. The layer shows each rule as a band of its own "
             "beside the line.</p>"
             "<p><b>It assumes</b> a 2DM mesh as “Build the surface” writes it and one line in its CRS, such as a "
-            "centreline or the middle of a walk. Crossfall is taken between two offsets; keep them inside kerbs.</p>"
+            "centreline or the middle of a walk. Crossfall is taken between two offsets; keep them inside kerbs. Where "
+            "the surface shows a crown, each half of the lane is judged by itself. Windows beside each other help each "
+            "other, as far as the road is smooth.</p>"
             "<p><b>The table of limits</b> is a CSV file with the columns rule, quantity (grade, crossfall, crest_k, "
             "sag_k), at_least or at_most (1:20, 5% or 0.05; K in metres), window (m), applies, source, checked, note. "
             "Without one the table that comes with Hummock is used; each of its limits names the published source. "
@@ -175,7 +177,7 @@ class CheckLine(RoadAlgorithm):
             results["HTML"] = path
         path = self.parameterAsFileOutput(parameters, "SAVE_RULES", context)
         if path:
-            write_rules(study.rules, path)
+            write_rules(rules, path)
             results["SAVE_RULES"] = path
         _tell(study.checks, feedback)
         for caution in study.checks.messages:

@@ -7,6 +7,7 @@ from typing import Dict, List, Optional, Sequence, Tuple
 
 import numpy as np
 
+from ..confidence import NORMAL_95
 from ..messages import Message, message
 from ..progress import Progress, silent
 from ..surface.tin import Tin
@@ -43,6 +44,12 @@ class Stretch:
     @property
     def length(self) -> float:
         return self.end - self.begin
+
+    @property
+    def times_the_points(self) -> float:
+        """How many times as many points as good as these would settle the verdict, were the value right."""
+        room = abs(self.value - self.rule.limit)
+        return (NORMAL_95 * self.sigma / room) ** 2 if room > 0 else float("inf")
 
 
 @dataclass(frozen=True)

@@ -35,7 +35,7 @@ def add_options(group: Any) -> None:
     add("--stations", metavar="N", type=positive("--stations"), help=stations)
     add("--start-station", metavar="S", help="station of the line's beginning, such as 1+250 (default: 0)")
     add("--equations", metavar="TEXT", help="station equations, such as '1+200 = 1+250; 3+000 = 0+000'")
-    lane = "crossfall is taken this far to either side of the line, m; inside the kerbs (default: 2)"
+    lane = "crossfall is taken this far to either side of the line, of each half beside a crown, m (default: 2)"
     add("--lane", metavar="M", type=positive("--lane"), help=lane)
     width = "cross-sections reach this far to either side, m (default: 10)"
     add("--section-width", metavar="M", type=positive("--section-width"), help=width)

@@ -57,7 +57,7 @@ PARTS = {
 #: Where in the bar of a rule each part is drawn: from where, how much.
 _SHARES = {Part.LANE: (0.0, 0.62), Part.LEFT: (-0.155, 0.3), Part.RIGHT: (0.155, 0.3)}
 LIMIT = QT_TRANSLATE_NOOP("core", "limit {limit}")
-_MARGINS = {"left": 0.1, "right": 0.985}
+_MARGINS = {"left": 0.1, "right": 0.96}
 
 
 def profile_figure(study: RoadStudy, words: Words) -> Picture:

@@ -60,6 +60,7 @@ QUANTITIES = {
     Quantity.SAG_K: QT_TRANSLATE_NOOP("core", "K of sags"),
 }
 ALWAYS = QT_TRANSLATE_NOOP("core", "always")
+_MOST_TIMES = 20.0  # more points than so many times as many nobody takes
 _STRETCHES_SHOWN = 150
 
 
@@ -198,6 +199,12 @@ def _crossfall(study: RoadStudy, words: Words) -> str:
     return html + _crowns(study, words)
 
 
+def _range(values: np.ndarray) -> str:
+    """From the least to the greatest slope, in percent."""
+    known = 100 * values[np.isfinite(values)]
+    return f"{number(known.min(), 2)} … {number(known.max(), 2)}" if len(known) else NOT_KNOWN
+
+
 def _crowns(study: RoadStudy, words: Words) -> str:
     """Where the lane has a crown, and what its halves fall by in the mean."""
     across, line = study.crossfalls, study.line
@@ -207,15 +214,15 @@ def _crowns(study: RoadStudy, words: Words) -> str:
         own = slice(first, last)
         place = f"{number(_mean(across.crown[own]) / line.unit.metres, 2)} ± "
         place += number(_mean(across.crown_sigma[own]) / line.unit.metres, 2)
-        falls = [number(100 * _mean(across.by[part].value[own]), 2) for part in (Part.LEFT, Part.RIGHT)]
+        falls = [_range(across.by[part].value[own]) for part in (Part.LEFT, Part.RIGHT)]
         rows.append((_stations(line, float(stretch[first, 0]), float(stretch[last - 1, 1])), place, *falls))
     if not rows:
         return ""
     head = [
         words(QT_TRANSLATE_NOOP("core", "Stations")),
         words(QT_TRANSLATE_NOOP("core", "Crown, right of the line ({unit})"), unit=line.unit.symbol),
-        words(QT_TRANSLATE_NOOP("core", "Mean crossfall of the left half (%)")),
-        words(QT_TRANSLATE_NOOP("core", "of the right half (%)")),
+        words(QT_TRANSLATE_NOOP("core", "Crossfall of the left half (%)")),
+        words(QT_TRANSLATE_NOOP("core", "Crossfall of the right half (%)")),
     ]
     caption = QT_TRANSLATE_NOOP(
         "core", "Where the lane has a crown, found from the surface, with ± one standard deviation"
@@ -231,7 +238,8 @@ def _limits(study: RoadStudy, words: Words) -> str:
     caption = QT_TRANSLATE_NOOP(
         "core",
         "Verdicts at 95 % along the line, by the number of the rule. A stretch passes or fails when the whole "
-        "interval of its slope does; else it is too close to tell, and more or better points are needed.",
+        "interval of its slope does; else it is too close to tell, and more or better points are needed. Where the "
+        "lane has a crown, the upper half of a bar is the left half of the lane.",
     )
     picture = verdict_figure(study, words)
     count = number(len(study.rules))
@@ -301,7 +309,13 @@ def _stretches_table(study: RoadStudy, words: Words) -> str:
         stations = _stations(study.line, each.begin, each.end)
         length = number(each.length / study.line.unit.metres, 1)
         part = words(PART_NAMES[each.part]) if each.rule.quantity is Quantity.CROSSFALL else ""
-        row = (f"{place[each.rule]}", stations, part, length, words(VERDICTS[each.verdict]), value, _limit(each.rule))
+        verdict = words(VERDICTS[each.verdict])
+        if each.verdict is Verdict.TOO_CLOSE and each.times_the_points < _MOST_TIMES:
+            times = number(max(each.times_the_points, 1.1), 1)
+            verdict = words(
+                QT_TRANSLATE_NOOP("core", "too close to tell; {times} times the points would tell"), times=times
+            )
+        row = (f"{place[each.rule]}", stations, part, length, verdict, value, _limit(each.rule))
         rows.append(row)
     head = [
         words(QT_TRANSLATE_NOOP("core", "Rule")),
