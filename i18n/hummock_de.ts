@@ -1231,8 +1231,8 @@
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
-      <source>Each window is judged by itself with at most 5 in 100 wrong; of many windows near the limit a few will be judged wrongly. Drift of the receiver counts only where it was given.</source>
-      <translation>Jedes Fenster wird für sich beurteilt, höchstens 5 von 100 falsch; von vielen Fenstern nahe am Grenzwert werden einige falsch beurteilt. Drift des Empfängers zählt nur, wo sie angegeben wurde.</translation>
+      <source>Each window is judged with the help of its neighbours, with about 5 in 100 wrong, and more where the slope changes quickly; of many windows near the limit a few will be judged wrongly. Drift of the receiver counts only where it was given.</source>
+      <translation>Jedes Fenster wird mit Hilfe seiner Nachbarn beurteilt, etwa 5 von 100 falsch, mehr dort, wo sich die Neigung schnell ändert; von vielen Fenstern nahe am Grenzwert werden einige falsch beurteilt. Drift des Empfängers zählt nur, wo sie angegeben wurde.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
@@ -2256,13 +2256,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Low points along the edges, where water stands</source>
-      <translation>Tiefpunkte an den Rändern, wo Wasser steht</translation>
+      <source>Low points along the edges, where water stands until it runs off along the gutter, over the kerb or the crown, or into an inlet that is known</source>
+      <translation>Tiefpunkte entlang der Ränder, wo Wasser steht, bis es entlang der Rinne, über den Bord oder den Scheitel oder in einen bekannten Einlauf abfließt</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
-      <source>Low points are found along the line alone: water may leave sideways, over a lowered kerb or into an inlet. The deepest place of a noisy profile is a little too deep; depths below 2 standard deviations are not told.</source>
-      <translation>Tiefpunkte werden nur entlang der Linie gefunden: Wasser kann seitwärts abfließen, über einen abgesenkten Bord oder in einen Einlauf. Die tiefste Stelle eines verrauschten Profils liegt etwas zu tief; Tiefen unter 2 Standardabweichungen werden nicht genannt.</translation>
+      <source>Low points are where water stands on the triangles: a gully lets it off only if it is given, a lowered kerb only if the points show it. The deepest place of a noisy profile is a little too deep; depths below 2 standard deviations are not told.</source>
+      <translation>Tiefpunkte sind, wo Wasser auf den Dreiecken steht: Ein Einlauf lässt es nur ab, wenn er angegeben ist, ein abgesenkter Bord nur, wenn die Punkte ihn zeigen. Die tiefste Stelle eines verrauschten Profils liegt etwas zu tief; Tiefen unter 2 Standardabweichungen werden nicht genannt.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -3253,6 +3253,11 @@
       <translation>Abflussbeiwert</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Runs off at station, offset</source>
+      <translation>Läuft ab bei Station, Abstand</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/position.py" />
       <source>S</source>
       <translation>S</translation>
@@ -3336,11 +3341,6 @@
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>Signs: cut is ground to be taken away (existing above design), fill ground to be placed (design above existing), both positive; net is fill less cut, above 0 where earth must be brought in. Volumes are as the ground lies, without shrink or swell, unless a table says otherwise.</source>
       <translation>Vorzeichen: Abtrag ist wegzunehmendes Gelände (Bestand über Entwurf), Auftrag einzubauendes (Entwurf über Bestand), beide positiv; netto ist Auftrag minus Abtrag, über 0, wo Erde zugeführt werden muss. Volumen sind, wie das Gelände liegt, ohne Auflockerung oder Verdichtung, wenn eine Tabelle nichts anderes sagt.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/report/road_sections.py" />
-      <source>Sill at station</source>
-      <translation>Schwelle bei Station</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
@@ -6365,6 +6365,11 @@
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>not applied</source>
       <translation>nicht angewandt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>not determined</source>
+      <translation>nicht bestimmbar</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -13300,6 +13305,11 @@
       <translation>Gelände, dessen Wasser anderswohin fließt (m²)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Gullies along the edges</source>
+      <translation>Einläufe entlang der Ränder</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/reportquestions.py" />
       <source>Gullies and the like, where water leaves the surface.</source>
       <translation>Straßenabläufe und Ähnliches, wo Wasser die Oberfläche verlässt.</translation>
@@ -15429,6 +15439,11 @@
       <location filename="../plugin/processing/surfaceatpoints.py" />
       <source>Points on the surface: {count}.</source>
       <translation>Punkte auf der Oberfläche: {count}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Points or lines that take all water of the triangle they are in, so that none stands there.</source>
+      <translation>Punkte oder Linien, die alles Wasser des Dreiecks aufnehmen, in dem sie liegen, so dass dort keines steht.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />

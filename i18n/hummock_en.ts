@@ -1231,7 +1231,7 @@
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
-      <source>Each window is judged by itself with at most 5 in 100 wrong; of many windows near the limit a few will be judged wrongly. Drift of the receiver counts only where it was given.</source>
+      <source>Each window is judged with the help of its neighbours, with about 5 in 100 wrong, and more where the slope changes quickly; of many windows near the limit a few will be judged wrongly. Drift of the receiver counts only where it was given.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2256,12 +2256,12 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Low points along the edges, where water stands</source>
+      <source>Low points along the edges, where water stands until it runs off along the gutter, over the kerb or the crown, or into an inlet that is known</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
-      <source>Low points are found along the line alone: water may leave sideways, over a lowered kerb or into an inlet. The deepest place of a noisy profile is a little too deep; depths below 2 standard deviations are not told.</source>
+      <source>Low points are where water stands on the triangles: a gully lets it off only if it is given, a lowered kerb only if the points show it. The deepest place of a noisy profile is a little too deep; depths below 2 standard deviations are not told.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3253,6 +3253,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Runs off at station, offset</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/position.py" />
       <source>S</source>
       <translation type="unfinished" />
@@ -3335,11 +3340,6 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>Signs: cut is ground to be taken away (existing above design), fill ground to be placed (design above existing), both positive; net is fill less cut, above 0 where earth must be brought in. Volumes are as the ground lies, without shrink or swell, unless a table says otherwise.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/core/report/road_sections.py" />
-      <source>Sill at station</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6364,6 +6364,11 @@
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>not applied</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>not determined</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -13300,6 +13305,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Gullies along the edges</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/reportquestions.py" />
       <source>Gullies and the like, where water leaves the surface.</source>
       <translation type="unfinished" />
@@ -15428,6 +15438,11 @@
     <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
       <source>Points on the surface: {count}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Points or lines that take all water of the triangle they are in, so that none stands there.</source>
       <translation type="unfinished" />
     </message>
     <message>

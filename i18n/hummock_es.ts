@@ -1231,8 +1231,8 @@
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
-      <source>Each window is judged by itself with at most 5 in 100 wrong; of many windows near the limit a few will be judged wrongly. Drift of the receiver counts only where it was given.</source>
-      <translation>Cada ventana se juzga por sí sola con un máximo de 5 errores de cada 100; de muchas ventanas cercanas al límite, algunas se juzgarán mal. La deriva del receptor solo cuenta donde se indicó.</translation>
+      <source>Each window is judged with the help of its neighbours, with about 5 in 100 wrong, and more where the slope changes quickly; of many windows near the limit a few will be judged wrongly. Drift of the receiver counts only where it was given.</source>
+      <translation>Cada ventana se juzga con ayuda de sus vecinas, con unos 5 errores de cada 100, y más donde la pendiente cambia deprisa; de muchas ventanas cercanas al límite, algunas se juzgarán mal. La deriva del receptor solo cuenta donde se indicó.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
@@ -2256,13 +2256,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Low points along the edges, where water stands</source>
-      <translation>Puntos bajos a lo largo de los bordes, donde se estanca el agua</translation>
+      <source>Low points along the edges, where water stands until it runs off along the gutter, over the kerb or the crown, or into an inlet that is known</source>
+      <translation>Puntos bajos a lo largo de los bordes, donde el agua se estanca hasta salir por la cuneta, por encima del bordillo o de la corona, o por un sumidero conocido</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
-      <source>Low points are found along the line alone: water may leave sideways, over a lowered kerb or into an inlet. The deepest place of a noisy profile is a little too deep; depths below 2 standard deviations are not told.</source>
-      <translation>Los puntos bajos se hallan solo a lo largo de la línea: el agua puede salir lateralmente, por un bordillo rebajado o hacia un sumidero. El lugar más profundo de un perfil con ruido es algo demasiado profundo; no se indican profundidades inferiores a 2 desviaciones típicas.</translation>
+      <source>Low points are where water stands on the triangles: a gully lets it off only if it is given, a lowered kerb only if the points show it. The deepest place of a noisy profile is a little too deep; depths below 2 standard deviations are not told.</source>
+      <translation>Los puntos bajos son donde el agua se estanca sobre los triángulos: un sumidero solo la evacua si se indica, un bordillo rebajado solo si los puntos lo muestran. El lugar más profundo de un perfil con ruido es algo demasiado profundo; no se indican profundidades inferiores a 2 desviaciones típicas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -3253,6 +3253,11 @@
       <translation>Coeficiente de escorrentía</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Runs off at station, offset</source>
+      <translation>Sale en estación, desplazamiento</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/position.py" />
       <source>S</source>
       <translation>S</translation>
@@ -3336,11 +3341,6 @@
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>Signs: cut is ground to be taken away (existing above design), fill ground to be placed (design above existing), both positive; net is fill less cut, above 0 where earth must be brought in. Volumes are as the ground lies, without shrink or swell, unless a table says otherwise.</source>
       <translation>Signos: desmonte es terreno que se ha de retirar (existente por encima del proyecto), terraplén terreno que se ha de colocar (proyecto por encima del existente), ambos positivos; neto es terraplén menos desmonte, mayor que 0 donde hay que aportar tierras. Los volúmenes son los del terreno en banco, sin merma ni esponjamiento, salvo que una tabla diga otra cosa.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/report/road_sections.py" />
-      <source>Sill at station</source>
-      <translation>Umbral en la estación</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
@@ -6365,6 +6365,11 @@
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>not applied</source>
       <translation>no aplicada</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>not determined</source>
+      <translation>no determinado</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -13300,6 +13305,11 @@
       <translation>Terreno cuya agua va a otra parte (m²)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Gullies along the edges</source>
+      <translation>Sumideros a lo largo de los bordes</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/reportquestions.py" />
       <source>Gullies and the like, where water leaves the surface.</source>
       <translation>Imbornales y similares, por donde el agua deja la superficie.</translation>
@@ -15429,6 +15439,11 @@
       <location filename="../plugin/processing/surfaceatpoints.py" />
       <source>Points on the surface: {count}.</source>
       <translation>Puntos sobre la superficie: {count}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Points or lines that take all water of the triangle they are in, so that none stands there.</source>
+      <translation>Puntos o líneas que toman toda el agua del triángulo en que están, de modo que allí no se estanca.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />

@@ -1231,8 +1231,8 @@
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
-      <source>Each window is judged by itself with at most 5 in 100 wrong; of many windows near the limit a few will be judged wrongly. Drift of the receiver counts only where it was given.</source>
-      <translation>Chaque fenêtre est jugée pour elle-même, avec au plus 5 erreurs sur 100 ; parmi de nombreuses fenêtres proches de la limite, quelques-unes seront mal jugées. La dérive du récepteur ne compte que là où elle a été donnée.</translation>
+      <source>Each window is judged with the help of its neighbours, with about 5 in 100 wrong, and more where the slope changes quickly; of many windows near the limit a few will be judged wrongly. Drift of the receiver counts only where it was given.</source>
+      <translation>Chaque fenêtre est jugée avec l'aide de ses voisines, avec environ 5 erreurs sur 100, et davantage là où la pente change vite ; parmi de nombreuses fenêtres proches de la limite, quelques-unes seront mal jugées. La dérive du récepteur ne compte que là où elle a été donnée.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
@@ -2256,13 +2256,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
-      <source>Low points along the edges, where water stands</source>
-      <translation>Creux le long des bords, où l'eau stagne</translation>
+      <source>Low points along the edges, where water stands until it runs off along the gutter, over the kerb or the crown, or into an inlet that is known</source>
+      <translation>Creux le long des bords, où l'eau stagne jusqu'à s'écouler le long du caniveau, par-dessus la bordure ou le faîte, ou dans un avaloir connu</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
-      <source>Low points are found along the line alone: water may leave sideways, over a lowered kerb or into an inlet. The deepest place of a noisy profile is a little too deep; depths below 2 standard deviations are not told.</source>
-      <translation>Les creux sont cherchés le long de la seule ligne : l'eau peut s'échapper latéralement, par une bordure abaissée ou un avaloir. L'endroit le plus profond d'un profil bruité est un peu trop profond ; les profondeurs inférieures à 2 écarts-types ne sont pas indiquées.</translation>
+      <source>Low points are where water stands on the triangles: a gully lets it off only if it is given, a lowered kerb only if the points show it. The deepest place of a noisy profile is a little too deep; depths below 2 standard deviations are not told.</source>
+      <translation>Les creux sont là où l'eau stagne sur les triangles : un avaloir ne l'évacue que s'il est donné, une bordure abaissée que si les points la montrent. L'endroit le plus profond d'un profil bruité est un peu trop profond ; les profondeurs inférieures à 2 écarts-types ne sont pas indiquées.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -3253,6 +3253,11 @@
       <translation>Coefficient de ruissellement</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Runs off at station, offset</source>
+      <translation>S'écoule à l'abscisse, déport</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/position.py" />
       <source>S</source>
       <translation>S</translation>
@@ -3336,11 +3341,6 @@
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>Signs: cut is ground to be taken away (existing above design), fill ground to be placed (design above existing), both positive; net is fill less cut, above 0 where earth must be brought in. Volumes are as the ground lies, without shrink or swell, unless a table says otherwise.</source>
       <translation>Signes : le déblai est le terrain à enlever (existant au-dessus du projet), le remblai le terrain à mettre en place (projet au-dessus de l'existant), tous deux positifs ; le net est le remblai moins le déblai, au-dessus de 0 là où il faut apporter des terres. Les volumes sont en place, sans tassement ni foisonnement, sauf indication contraire d'un tableau.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/report/road_sections.py" />
-      <source>Sill at station</source>
-      <translation>Seuil à l'abscisse</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
@@ -6365,6 +6365,11 @@
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>not applied</source>
       <translation>non appliqué</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>not determined</source>
+      <translation>non déterminé</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -13300,6 +13305,11 @@
       <translation>Terrain dont l'eau va ailleurs (m²)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Gullies along the edges</source>
+      <translation>Avaloirs le long des bords</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/reportquestions.py" />
       <source>Gullies and the like, where water leaves the surface.</source>
       <translation>Avaloirs et ouvrages semblables, par où l'eau quitte la surface.</translation>
@@ -15429,6 +15439,11 @@
       <location filename="../plugin/processing/surfaceatpoints.py" />
       <source>Points on the surface: {count}.</source>
       <translation>Points sur la surface : {count}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Points or lines that take all water of the triangle they are in, so that none stands there.</source>
+      <translation>Points ou lignes qui prennent toute l'eau du triangle où ils se trouvent, si bien qu'il n'en stagne pas là.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from typing import Any, Dict, Optional, Tuple
 
+import numpy as np
 from qgis.core import (
     QgsProcessingContext,
     QgsProcessingFeedback,
     QgsProcessingParameterFeatureSink,
+    QgsProcessingParameterFeatureSource,
     QgsProcessingParameterFileDestination,
 )
 from qgis.PyQt.QtCore import QCoreApplication
@@ -16,11 +18,11 @@ from ..core.alignment.checks import CheckResult
 from ..core.alignment.rules import DEFAULT_RULES, LeastK, Rule, read_least_k, read_rules, write_rules
 from ..core.alignment.study import RoadOptions, RoadStudy, study_road
 from ..core.alignment.verdicts import Verdict
-from ..core.progress import part
+from ..core.progress import part, silent
 from ..core.surface.tin import Tin
 from .algorithm import page_language, progress_of, report, tell
 from .localnumbers import shown
-from .parameters import given_file, number, qgis_crs, tables
+from .parameters import given_file, number, optional_source, qgis_crs, tables
 from .roadinput import RoadAlgorithm
 from .roadlayers import (
     check_fields,
@@ -33,6 +35,7 @@ from .roadlayers import (
 )
 from .roadstyles import KERB_FLOW, LINE_CHECKS, LOW_POINTS, dress_road
 from .versions import LINE, LINE_SOURCE, POINT_SOURCE, POINT_Z
+from .waterinput import features_on
 
 translate = QCoreApplication.translate
 
@@ -105,6 +108,16 @@ class CheckLine(RoadAlgorithm):
             translate("hummock", "From the standard you work to. None comes with Hummock."),
             advanced=True,
         )
+        self.add(
+            QgsProcessingParameterFeatureSource(
+                "INLETS", translate("hummock", "Gullies along the edges"), [POINT_SOURCE, LINE_SOURCE], optional=True
+            ),
+            translate(
+                "hummock",
+                "Points or lines that take all water of the triangle they are in, so that none stands there.",
+            ),
+            advanced=True,
+        )
         self.add_surface_crs()
         self._add_outputs()
 
@@ -162,6 +175,7 @@ class CheckLine(RoadAlgorithm):
             lane=self.read_lane(line, parameters, context),
             window=self.parameterAsDouble(parameters, "WINDOW", context),
             least_fall=self.parameterAsDouble(parameters, "LEAST_FALL", context) / 100,
+            inlets=self._inlets(tin, parameters, context, feedback),
             rules=rules,
             speeds=speeds,
         )
@@ -183,6 +197,16 @@ class CheckLine(RoadAlgorithm):
         for caution in study.checks.messages:
             feedback.pushInfo(tell(caution))
         return {**results, **_counts(study.checks)}
+
+    def _inlets(
+        self, tin: Tin, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> Tuple[np.ndarray, ...]:
+        """Places (q, 2) of the gullies, metres of the CRS of the surface."""
+        source = optional_source(self, parameters, "INLETS", context)
+        if source is None:
+            return ()
+        found = [part for _, parts in features_on(source, tin, context, feedback, silent) for part in parts]
+        return tuple(found)
 
     def _rules(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> Tuple[Rule, ...]:
         return read_rules(self.parameterAsFile(parameters, "RULES", context) or DEFAULT_RULES)

@@ -55,14 +55,16 @@ class RoadGrades(RoadAlgorithm):
             "<p><b>It assumes</b> a 2DM mesh as “Build the surface” writes it and one line in its CRS. A grade is "
             "positive where the surface rises with the stations, a crossfall where it rises to the right. A grade is "
             "the straight line that fits the heights in the window best. A crossfall is that of sections half a "
-            "metre apart, from one offset to the other, which all have one slope in the window. Where the surface shows a "
-            "crown, each half of the lane has a crossfall of its own; a kerb within the offsets ends the lane.</p>"
+            "metre apart, from one offset to the other, which all have one slope in the window. Where the surface "
+            "shows a crown, each half of the lane has a crossfall of its own; a kerb within the offsets ends the "
+            "lane.</p>"
             "<p><b>Columns:</b> from_station, to_station, from_m, to_m, slope_pct, slope_sd_pct, class (from 0, the "
             "flattest, by the size of the slope), label; of crossfalls also part (lane, left, right) and crown, its "
             "offset from the line. Twice the standard deviation is the doubt at 95 %.</p>"
             "<p><b>What can go wrong:</b> crossfall over a ditch, or a kerb that the surface makes a ramp of, is no "
-            "crossfall: keep the offsets in the lane. A crown that noise hides is not seen. Drift tilts a crossfall and counts only if you give it. A window that the surface does not cover "
-            "has no slope. For limits use “Check a line against limits”.</p>",
+            "crossfall: keep the offsets in the lane. A crown that noise hides is not seen. "
+            "Drift tilts a crossfall and counts only if you give it. A window that the surface does not cover has no "
+            "slope. For limits use “Check a line against limits”.</p>",
         )
 
     def initAlgorithm(self, configuration: Optional[Dict[str, Any]] = None) -> None:

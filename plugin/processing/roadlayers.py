@@ -238,8 +238,9 @@ def write_curves(line: Alignment, fit: FittedProfile, crs: Any, sink: QgsFeature
         kind = "crest" if curve.crest else "sag"
         row = [kind, *ends_of(line, curve.begin, curve.end), curve.length / metres, 100 * curve.grade_before, None]
         turn = None if curve.extreme is None else line.label(curve.extreme)
-        label = f"K {curve.k / metres:.1f} {line.unit.symbol}/%" if isfinite(curve.k) else ""
-        row += [100 * curve.grade_after, or_null(curve.k / metres), or_null(curve.k_sigma / metres), turn, label]
+        label = f"K {curve.k / metres:.1f} {line.unit.symbol}/%" if curve.determined else ""
+        known = [curve.k / metres, curve.k_sigma / metres] if curve.determined else [None, None]
+        row += [100 * curve.grade_after, *known, turn, label]
         add_feature(sink, between(line, curve.begin, curve.end, crs), row)
 
 
@@ -264,7 +265,7 @@ def write_meetings(line: Alignment, fit: FittedProfile, crs: Any, sink: QgsFeatu
     for number, curve in enumerate(fit.curves, 1):
         change = 100 * (curve.grade_after - curve.grade_before)
         row = [number, line.label(curve.meeting), curve.meeting, curve.meeting_height / metres, change]
-        row += [curve.length / metres, or_null(curve.k / metres)]
+        row += [curve.length / metres, curve.k / metres if curve.determined else None]
         add_feature(sink, point_at(line, curve.meeting, curve.meeting_height, crs), row)
 
 

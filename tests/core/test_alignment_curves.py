@@ -95,6 +95,15 @@ def test_random_designs(seed):
     assert [c.meeting for c in fit.curves] == pytest.approx(list(meetings), abs=3)
 
 
+def test_a_curve_that_the_heights_do_not_tell_is_not_told():
+    """Few heights about a sharp change of grade: whether there is a curve of some metres cannot be known."""
+    s = np.arange(0, 200.0, 10.0)
+    sharp = fit_heights(s, 100 + 0.03 * np.abs(s - 101.0) + np.random.default_rng(5).normal(0, 0.01, len(s)), most=1)
+    assert not sharp.curves[0].determined
+    wide = fit_heights(S, design(S) + np.random.default_rng(5).normal(0, 0.01, len(S)))
+    assert all(curve.determined for curve in wide.curves)
+
+
 def test_one_grade_is_one_grade():
     rng = np.random.default_rng(3)
     fit = fit_heights(S, 50 - 0.012 * S + rng.normal(0, 0.01, len(S)))

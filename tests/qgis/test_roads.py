@@ -43,9 +43,10 @@ def surfaces(application: Any, tmp_path_factory: pytest.TempPathFactory) -> Dict
         return 50 + 0.04 * x - 0.08 * bend + 0 * y
 
     def street(x: np.ndarray, y: np.ndarray) -> np.ndarray:
-        """A crown with 2.5 % to both sides; the gutters are level from x = 40 to 60, and dip by 50 mm at 50."""
+        """A crown with 2.5 % to both sides, kerbs from 8 m; the gutters are level from x = 40 to 60, with a dip."""
         dip = 0.05 * np.maximum(0, 1 - np.abs(x - 50) / 10)
-        return 50 - 0.01 * np.minimum(x, 40) - 0.01 * np.maximum(x - 60, 0) - 0.025 * np.abs(y - HALF) - dip
+        kerb = 0.2 * np.clip(np.abs(y - HALF) - 8.0, 0.0, 1.0)
+        return 50 - 0.01 * np.minimum(x, 40) - 0.01 * np.maximum(x - 60, 0) - 0.025 * np.abs(y - HALF) - dip + kerb
 
     made = {"plane": plane, "raised": lambda x, y: plane(x, y) + 0.5, "curve": curve, "street": street}
     return {name: build(folder, name, height) for name, height in made.items()}
@@ -264,7 +265,13 @@ def test_indications_on_a_street(run: Any, surfaces: Dict[str, str], tmp_path: P
         assert f["depth_m"] == pytest.approx(0.05, abs=0.001)
         assert f["station"] == "0+050.00"
         assert f["depth_sd_m"] > 0
-    assert "water may leave sideways" in (tmp_path / "page.html").read_text(encoding="utf-8")
+    assert "a gully lets it off only if it is given" in (tmp_path / "page.html").read_text(encoding="utf-8")
+    drained = run(
+        "checkline", INPUT=surfaces["street"], LINE=line(), SIGMA=0.003, DRIFT=0.001, LANE_LEFT=8.0, LANE_RIGHT=8.0,
+        INLETS=memory_points([("", 50.0, HALF - 8.0, 0.0), ("", 50.0, HALF + 8.0, 0.0)]),
+        OUTPUT="TEMPORARY_OUTPUT",
+    )  # fmt: skip
+    assert drained["LOW_COUNT"] == 0, "each gully takes the water of its low point"
 
 
 def test_the_shipped_rules_on_the_demo(run: Any, chain: Dict[str, Any], tmp_path: Path) -> None:

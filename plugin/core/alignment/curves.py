@@ -28,6 +28,7 @@ from typing import List, Optional, Tuple
 import numpy as np
 from scipy.optimize import least_squares
 
+from ..confidence import NORMAL_95
 from ..messages import SurveyError
 from .profile import HeightLine
 from .texts import TOO_FEW_HEIGHTS
@@ -60,6 +61,11 @@ class VerticalCurve:
     @property
     def length(self) -> float:
         return self.end - self.begin
+
+    @property
+    def determined(self) -> bool:
+        """Whether the heights tell K: its 95 % interval does not reach 0. Else nothing says that there is a curve."""
+        return bool(self.k - NORMAL_95 * self.k_sigma > 0)
 
     @property
     def crest(self) -> bool:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from enum import Enum
-from typing import List, Optional, Sequence, Tuple
+from typing import List, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
 from scipy.sparse import csr_matrix
@@ -22,6 +22,7 @@ from .parts import Part, PartSlopes
 from .profile import HeightLine, make_profile
 from .rules import LeastK
 from .slopes import LinearForms, Sigma, height_forms
+from .standing import StandingWater, standing_water
 from .texts import GUTTER_CAUTION, SIGHT_CAUTION, WINDOW_CAUTION
 from .verdicts import Verdict, judge
 
@@ -97,13 +98,15 @@ def flow_to_kerbs(crossfall: PartSlopes, least: float = 0.005) -> KerbFlows:
 class LowPoint:
     """Where water stands along a line: between distances ``begin`` and ``end`` (m), deepest at ``at``.
 
-    ``depth``: metres below the lower of the two sills beside it, which is at distance ``sill``; ``sigma`` of that.
+    ``depth``: metres below the sill over which the water runs off, which is beside distance ``sill`` (m) of the line at
+    offset ``sill_offset`` (m, right positive); ``sigma`` of the depth.
     """
 
     begin: float
     end: float
     at: float
     sill: float
+    sill_offset: float
     depth: float
     sigma: float
 
@@ -127,42 +130,48 @@ def check_gutter(
     least_grade: float = 0.005,
     window: float = 5.0,
     least_sigmas: float = NORMAL_95,
+    water: Optional[StandingWater] = None,
 ) -> Gutter:
     """Low points and flat stretches along the parallel of ``line`` at ``offset`` (m, right positive).
 
     Low points shallower than ``least_sigmas`` of their own standard deviations are noise and left out.
-    ``least_grade``: ratio below which a gutter is flat. Errors as :func:`.profile.make_profile` and
-    :func:`.grades.grades`.
+    ``least_grade``: ratio below which a gutter is flat. ``water``: what stands on the surface, worked out where None.
+    Errors as :func:`.profile.make_profile` and :func:`.grades.grades`.
     """
     profile = make_profile(line, [("", tin)], offset).surfaces[0]
     slopes = grades(line, tin, sigma, min(window, line.length), offset=offset)
-    found = low_points(line, tin, sigma, profile, offset, least_sigmas)
+    found = low_points(line, tin, sigma, profile, offset, least_sigmas, water)
     verdict = judge(np.abs(slopes.value), slopes.sigma, least_grade, True)
     return Gutter(offset, found, slopes, verdict, (message(GUTTER_CAUTION), message(WINDOW_CAUTION)))
 
 
 def low_points(
-    line: Alignment, tin: Tin, sigma: Sigma, profile: HeightLine, offset: float, least_sigmas: float
-) -> Tuple[LowPoint, ...]:
-    """Hollows of each part of ``profile``: what fills up before it runs over one of the sills beside it.
+    line: Alignment, tin: Tin, sigma: Sigma, profile: HeightLine, offset: float, least_sigmas: float,
+    water: Optional[StandingWater] = None,
+) -> Tuple[LowPoint, ...]:  # fmt: skip
+    """Hollows of each part of ``profile``, as deep as water stands in them on the surface.
 
-    Beyond a part's ends water is free to run off.
+    Water runs off over the lowest sill around, along the gutter, over the kerb or over the crown, beyond the rim of the
+    surface, and into inlets. Beyond a part's ends water is free to run off.
     """
-    found: List[Tuple[float, float, float, float, float]] = []
-    for distance, height in profile.parts():
-        found.extend(_hollows(distance, height))
-    if not found:
+    hollows = [hollow for distance, height in profile.parts() for hollow in _hollows(distance, height)]
+    if not hollows:
         return ()
-    row = np.array(found)
-    places = [_on_parallel(line, row[:, k], offset) for k in (3, 2)]
-    sill, low = (height_forms(tin, xy) for xy in places)
-    whole = sill.covered * low.covered
-    doubt = LinearForms(csr_matrix(sill.weights - low.weights), whole).sigmas(sigma)
+    water = standing_water(tin) if water is None else water
+    at = np.array([hollow.at for hollow in hollows])
+    places = _on_parallel(line, at, offset)
+    level, sill = water.at(places)
+    low = height_forms(tin, places)
+    depth = level - low.values(tin)
+    brim = height_forms(tin, tin.vertices[np.maximum(sill, 0), :2] + tin.origin)
+    doubt = LinearForms(csr_matrix(brim.weights - low.weights), brim.covered * low.covered).sigmas(sigma)
+    beside = line.locate(tin.vertices[np.maximum(sill, 0), :2] + tin.origin)
     return tuple(
-        LowPoint(begin, end, at, over, depth, float(own))
-        for (begin, end, at, over, depth), own in zip(found, doubt)
-        if depth > least_sigmas * own
-    )
+        LowPoint(*hollow.reach(level[k]), hollow.at, float(beside[0][k]), float(beside[1][k]), float(depth[k]),
+                 float(doubt[k]))
+        for k, hollow in enumerate(hollows)
+        if sill[k] >= 0 and depth[k] > least_sigmas * doubt[k]
+    )  # fmt: skip
 
 
 def _on_parallel(line: Alignment, distance: np.ndarray, offset: float) -> np.ndarray:
@@ -171,23 +180,39 @@ def _on_parallel(line: Alignment, distance: np.ndarray, offset: float) -> np.nda
     return np.column_stack([np.interp(distance, line.at, path[:, k]) for k in (0, 1)])
 
 
-def _hollows(distance: np.ndarray, height: np.ndarray) -> List[Tuple[float, float, float, float, float]]:
-    """(begin, end, deepest, sill, depth) of each hollow of heights straight between places."""
+class _Hollow(NamedTuple):
+    """A hollow of a profile, ``distance`` and ``height`` (k,) from sill to sill, deepest ``at``."""
+
+    distance: np.ndarray
+    height: np.ndarray
+    at: float
+
+    def reach(self, level: float) -> Tuple[float, float]:
+        """From where to where water stands whose surface is at ``level``, about the deepest place."""
+        low = int(self.height.argmin())
+        left = np.flatnonzero(self.height[: low + 1] >= level)
+        right = np.flatnonzero(self.height[low:] >= level) + low
+        begin, end = self.distance[0], self.distance[-1]
+        if len(left):
+            i = int(left[-1])
+            begin = np.interp(level, self.height[[i + 1, i]], self.distance[[i + 1, i]])
+        if len(right):
+            i = int(right[0])
+            end = np.interp(level, self.height[[i - 1, i]], self.distance[[i - 1, i]])
+        return float(begin), float(end)
+
+
+def _hollows(distance: np.ndarray, height: np.ndarray) -> List[_Hollow]:
+    """The hollows of heights straight between places, to the sills beside them."""
     left, right = np.maximum.accumulate(height), np.maximum.accumulate(height[::-1])[::-1]
-    level = np.minimum(left, right)
-    wet = level > height
+    wet = np.minimum(left, right) > height
     first = np.flatnonzero(wet & ~np.append(False, wet[:-1]))
     last = np.flatnonzero(wet & ~np.append(wet[1:], False))
     found = []
-    for i, j in zip(first, last):
-        # the sills are the dry places beside it, which exist as the ends are never wet; the lower one is the level
-        deepest = i + int(np.argmin(height[i : j + 1]))
-        fill = level[deepest]
-        sill = i - 1 if left[deepest] <= right[deepest] else j + 1
-        begin = np.interp(fill, [height[i], height[i - 1]], [distance[i], distance[i - 1]])
-        end = np.interp(fill, [height[j], height[j + 1]], [distance[j], distance[j + 1]])
-        one = (begin, end, distance[deepest], distance[sill], fill - height[deepest])
-        found.append((float(one[0]), float(one[1]), float(one[2]), float(one[3]), float(one[4])))
+    for i, j in zip(first.tolist(), last.tolist()):
+        # the sills are the dry places beside it, which exist as the ends are never wet
+        own = slice(i - 1, j + 2)
+        found.append(_Hollow(distance[own], height[own], float(distance[i + int(np.argmin(height[i : j + 1]))])))
     return found
 
 

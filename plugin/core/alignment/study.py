@@ -21,6 +21,7 @@ from .profile import Profile, make_profile
 from .rules import LeastK, Rule, default_rules, without_doubles
 from .sections import Sections, cut_sections, section_distances
 from .slopes import Sigma
+from .standing import standing_water
 from .texts import KERB_IN_LANE
 
 
@@ -31,7 +32,8 @@ class RoadOptions:
     ``half_width``: of sections to either side. ``lane``: offsets (left, right) of the lane's edges or kerb feet,
     between which crossfall is taken. ``window``: over which slopes are taken for tables and figures (rules bring
     theirs). ``spacing``: between the heights that curves are fitted to. ``least_fall``: ratio by which a half of the
-    lane should fall to its kerb; ``least_grade``: of a gutter. ``rules``: the table of limits; ``speeds``: table of
+    lane should fall to its kerb; ``least_grade``: of a gutter. ``inlets``: places (q, 2) of each
+    gully, metres of the CRS. ``rules``: the table of limits; ``speeds``: table of
     least K for sight on crests, empty for none.
     """
 
@@ -42,6 +44,7 @@ class RoadOptions:
     spacing: float = 1.0
     least_fall: float = 0.005
     least_grade: float = 0.005
+    inlets: Tuple[np.ndarray, ...] = ()
     rules: Optional[Tuple[Rule, ...]] = None
     speeds: Tuple[LeastK, ...] = ()
 
@@ -139,9 +142,10 @@ def fitted(profile: Profile, spacing: float) -> Optional[FittedProfile]:
 def _gutters(line: Alignment, tin: Tin, sigma: Sigma, options: RoadOptions) -> Tuple[Gutter, ...]:
     """Left and right; one that is nowhere on the surface is left out."""
     found: List[Gutter] = []
+    water = standing_water(tin, options.inlets)
     for offset in options.lane:
         try:
-            found.append(check_gutter(line, tin, sigma, offset, options.least_grade, options.window))
+            found.append(check_gutter(line, tin, sigma, offset, options.least_grade, options.window, water=water))
         except SurveyError:
             continue
     return tuple(found)

@@ -239,17 +239,18 @@ GUTTER_CAUTION = Text(
     "alignment.gutter_caution",
     QT_TRANSLATE_NOOP(
         "core",
-        "Low points are found along the line alone: water may leave sideways, over a lowered kerb or into an inlet. "
-        "The deepest place of a noisy profile is a little too deep; depths below 2 standard deviations are not told.",
+        "Low points are where water stands on the triangles: a gully lets it off only if it is given, a lowered kerb "
+        "only if the points show it. The deepest place of a noisy profile is a little too deep; depths below 2 "
+        "standard deviations are not told.",
     ),
 )
 WINDOW_CAUTION = Text(
     "alignment.window_caution",
     QT_TRANSLATE_NOOP(
         "core",
-        "Each window is judged by itself with at most 5 in 100 wrong; of many windows near the limit a few will be "
-        "judged wrongly. Drift of the receiver counts only where it was given."
-        "",
+        "Each window is judged with the help of its neighbours, with about 5 in 100 wrong, and more where the slope "
+        "changes quickly; of many windows near the limit a few will be judged wrongly. Drift of the receiver counts "
+        "only where it was given.",
     ),
 )
 

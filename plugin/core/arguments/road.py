@@ -55,6 +55,8 @@ def question(options: argparse.Namespace) -> Optional[RoadQuestion]:
         return None
     from ..job.road import RoadQuestion
 
+    if getattr(options, "inlets", None) is not None:
+        given["inlets"] = options.inlets
     given = {_NAMES.get(name, name): value for name, value in given.items()}
     if "paper" in given:
         given["paper"] = Paper(given["paper"])

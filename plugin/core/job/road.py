@@ -16,6 +16,7 @@ from ..alignment.slopes import Sigma
 from ..alignment.stations import parse_equations, parse_station
 from ..alignment.study import RoadOptions, RoadStudy, study_road
 from ..alignment.verdicts import Verdict
+from ..drainage.inlet_list import read_inlets
 from ..georeference.crs import plan_unit
 from ..handover.road_tables import write_checks, write_profile, write_sections
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
@@ -43,14 +44,16 @@ ROAD_LINE = Text(
 @dataclass(frozen=True)
 class RoadQuestion:
     """``line``: GeoJSON file with one line in the CRS of the job. ``rules``, ``speeds``: tables of limits and of least
-    K, the shipped one and none where None. ``stations``: interval of stations and cross-sections, ``start``: station of
-    the line's beginning, ``equations``: as :func:`..alignment.stations.parse_equations`; in the unit of the CRS.
-    ``lane``, ``half_width``: half widths (m) of the lane for crossfall and of the cross-sections. ``paper``: of sheets.
+    K, the shipped one and none where None. ``inlets``: a file of gullies, None for none. ``stations``: interval of
+    stations and cross-sections, ``start``: station of the line's beginning, ``equations``: as
+    :func:`..alignment.stations.parse_equations`; in the unit of the CRS. ``lane``, ``half_width``: half widths (m) of
+    the lane for crossfall and of the cross-sections. ``paper``: of sheets.
     """
 
     line: Path
     rules: Optional[Path] = None
     speeds: Optional[Path] = None
+    inlets: Optional[Path] = None
     stations: float = 10.0
     start: str = "0"
     equations: str = ""
@@ -70,7 +73,10 @@ class RoadQuestion:
         xy, name = read_line(self.line, result.crs)
         line = make_alignment(xy, name, parse_station(self.start, unit), parse_equations(self.equations, unit), unit)
         tin = result.surface.tin
-        options = RoadOptions(self.stations, self.half_width, (-self.lane, self.lane), rules=rules, speeds=speeds)
+        inlets = () if self.inlets is None else read_inlets(self.inlets, result.crs)
+        places = tuple(part for inlet in inlets for part in inlet.parts)
+        lane = (-self.lane, self.lane)
+        options = RoadOptions(self.stations, self.half_width, lane, inlets=places, rules=rules, speeds=speeds)
         name = Path(result.survey.points.source).stem  # what drawings call the surface, in any language
         study = study_road(line, [(name, tin)], _noise(result, line), options, progress)
         return RoadAnswer(study, tin, self.paper)

@@ -354,8 +354,9 @@ class _Drawing:
                 text = _percent(grade.grade)
                 yield grade.begin, grade.end, f"{text} \u00b1 {number(100 * grade.sigma, 2)}", text
             for curve in self.fit.curves:
-                text = self.words(CURVE, k=number(curve.k / self.unit.metres, 1), unit=self.unit.symbol)
-                yield curve.begin, curve.end, text, f"K {number(curve.k / self.unit.metres, 0)}"
+                if curve.determined:
+                    text = self.words(CURVE, k=number(curve.k / self.unit.metres, 1), unit=self.unit.symbol)
+                    yield curve.begin, curve.end, text, f"K {number(curve.k / self.unit.metres, 0)}"
         elif self.windows is not None:
             own = self.windows
             for (begin, end), value, sigma in zip(own.stretch, own.value, own.sigma):

@@ -166,6 +166,7 @@ def _fit(study: RoadStudy, words: Words) -> str:
             kind = QT_TRANSLATE_NOOP("core", "crest") if curve.crest else QT_TRANSLATE_NOOP("core", "sag")
             change = f"{number(100 * curve.grade_before, 2)} → {number(100 * curve.grade_after, 2)}"
             value = f"{number(curve.k / line.unit.metres, 1)} ± {number(curve.k_sigma / line.unit.metres, 1)}"
+            value = value if curve.determined else words(QT_TRANSLATE_NOOP("core", "not determined"))
             meeting = f"{line.label(curve.meeting)}, {number(curve.meeting_height / line.unit.metres, 3)}"
             rows.append((_stations(line, curve.begin, curve.end), words(kind), change, value, meeting))
     head = [
@@ -380,7 +381,7 @@ def _low_points(study: RoadStudy, words: Words) -> str:
             line.label(low.at),
             _length(line, gutter.offset, 2),
             f"{small.figure(low.depth)} ± {small.figure(low.sigma)}",
-            line.label(low.sill),
+            f"{line.label(low.sill)}, {_length(line, low.sill_offset, 2)}",
             number((low.end - low.begin) / line.unit.metres, 1),
         )
         for gutter in study.gutters
@@ -391,10 +392,15 @@ def _low_points(study: RoadStudy, words: Words) -> str:
             words(QT_TRANSLATE_NOOP("core", "Station")),
             words(QT_TRANSLATE_NOOP("core", "Offset")),
             words(QT_TRANSLATE_NOOP("core", "Depth ({unit})"), unit=small.symbol),
-            words(QT_TRANSLATE_NOOP("core", "Sill at station")),
+            words(QT_TRANSLATE_NOOP("core", "Runs off at station, offset")),
             words(QT_TRANSLATE_NOOP("core", "Length of the water ({unit})"), unit=line.unit.symbol),
         ]
-        caption = words(QT_TRANSLATE_NOOP("core", "Low points along the edges, where water stands"))
+        text = QT_TRANSLATE_NOOP(
+            "core",
+            "Low points along the edges, where water stands until it runs off along the gutter, over the kerb or the "
+            "crown, or into an inlet that is known",
+        )
+        caption = words(text)
         html += markup.table(caption, head, rows, "hnnwn")
     else:
         text = QT_TRANSLATE_NOOP("core", "Along the edges of the lane no low point is deeper than the noise.")
