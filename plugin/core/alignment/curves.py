@@ -37,6 +37,9 @@ _LEAST, _MOST = 8, 3000  # heights
 _PLACES, _LENGTHS = 60, (0.02, 0.1, 0.25, 0.5, 0.9)  # grid of trials; lengths as shares of what is free
 _MAD = 1.4826  # standard deviation of a normal distribution over its median absolute deviation
 _LEAST_SHARE = 1e-4  # of the line: shortest grade or curve
+#: Parameters with less effect than this share of the largest one's are not known, nor those whose effects are alike.
+_NO_EFFECT, _SAME_EFFECT = 1e-9, 1e-7
+_MOST_ALIKE = 0.98  # correlation of residuals from one to the next
 
 
 @dataclass(frozen=True)
@@ -311,7 +314,7 @@ def _result(fit: _Fit, distance: np.ndarray, height: np.ndarray, total: float) -
     ends = begin + np.append(0.0, np.cumsum(fit.shares)) * total
     grade = np.cumsum(fit.linear[1:]) / total
     meeting, length = _knots(fit.shares)
-    grade_sigma, k_sigma = _sigmas(fit, (distance - begin) / total, total)
+    grade_sigma, k_sigma = _sigmas(fit, (distance - begin) / total, height, total)
     straight = tuple(
         StraightGrade(float(ends[2 * i]), float(ends[2 * i + 1]), float(grade[i]), float(grade_sigma[i]))
         for i in range(len(grade))
@@ -338,7 +341,7 @@ def _result(fit: _Fit, distance: np.ndarray, height: np.ndarray, total: float) -
     return FittedProfile(straight, tuple(curves), begin_height, distance, residual, _spread(residual))
 
 
-def _sigmas(fit: _Fit, s: np.ndarray, total: float) -> Tuple[np.ndarray, np.ndarray]:
+def _sigmas(fit: _Fit, s: np.ndarray, height: np.ndarray, total: float) -> Tuple[np.ndarray, np.ndarray]:
     """Standard deviations of the grades (m + 1,) and of K (m,)."""
     m = fit.curves
     meeting, length = _knots(fit.shares)
@@ -352,7 +355,7 @@ def _sigmas(fit: _Fit, s: np.ndarray, total: float) -> Tuple[np.ndarray, np.ndar
     step = 1e-6
     jacobian = np.column_stack([(model(x + step * e) - model(x - step * e)) / (2 * step) for e in np.eye(len(x))])
     freedom = max(1, len(s) - len(x))
-    variance = fit.scale**2 * len(s) / freedom
+    variance = fit.scale**2 * len(s) / freedom * _correlation(height - height.mean() - model(x))
     covariance = variance * np.linalg.pinv(jacobian.T @ jacobian, rcond=1e-13)
     by_grade = np.zeros((m + 1, len(x)))
     for i in range(m + 1):
@@ -364,4 +367,32 @@ def _sigmas(fit: _Fit, s: np.ndarray, total: float) -> Tuple[np.ndarray, np.ndar
         by_k[i, 2 + i] = -k / change if change else 0.0
         by_k[i, 2 * m + 2 + i] = k / length[i]
     sigma = [np.sqrt(np.maximum(np.einsum("ij,jk,ik->i", rows, covariance, rows), 0.0)) for rows in (by_grade, by_k)]
+    unknown = _undetermined(jacobian)[2 + m :]
+    sigma[1][unknown[:m] | unknown[m:]] = np.inf
     return sigma[0], sigma[1]
+
+
+def _correlation(residual: np.ndarray) -> float:
+    """How many times larger variances are since residuals (k,) in order are correlated.
+
+    As of a first-order autoregressive process: (1 + r) / (1 - r), r the correlation from one to the next (Bartlett
+    1935), made greater by what few values make it too small (Marriott and Pope 1954); 1 where r may be chance.
+    """
+    count, reach = len(residual), 3 * max(_spread(residual), 1e-12)
+    limit = np.clip(residual, -reach, reach)  # a kerb crossed counts little
+    square = float(np.sum(limit**2))
+    r = float(np.sum(limit[1:] * limit[:-1])) / square if square > 0 else 0.0
+    if r <= 2.0 / np.sqrt(count):
+        return 1.0
+    r = min(r + (1 + 4 * r) / count, _MOST_ALIKE)
+    return (1 + r) / (1 - r)
+
+
+def _undetermined(jacobian: np.ndarray) -> np.ndarray:
+    """Mask (p,) of the parameters that heights with these derivatives (k, p) do not determine."""
+    size = np.linalg.norm(jacobian, axis=0)
+    lost = size <= _NO_EFFECT * size.max()
+    _, values, directions = np.linalg.svd(jacobian / np.where(lost, 1.0, size))
+    free = np.append(values, np.zeros(len(directions) - len(values))) <= _SAME_EFFECT * values[0]
+    shared: np.ndarray = np.sum(directions[free] ** 2, axis=0) > 1e-6
+    return lost | shared
