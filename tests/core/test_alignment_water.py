@@ -10,7 +10,7 @@ import pytest
 
 from plugin.core.alignment.indications import check_gutter
 from plugin.core.alignment.line import Alignment, make_alignment
-from plugin.core.alignment.standing import standing_water
+from plugin.core.alignment.standing import StandingWater
 from plugin.core.alignment.study import RoadOptions, study_road
 from plugin.core.surface.locate import heights_at
 from plugin.core.surface.tin import Tin
@@ -90,7 +90,7 @@ def test_no_water_stands_over_a_gully(seed):
     before = check_gutter(line, tin, 0.0005, 2.9).low_points
     assert before
     gully = np.array([before[0].at, WIDTH / 2 - 2.9]) + ORIGIN
-    water = standing_water(tin, [gully[None]])
+    water = StandingWater(tin, (gully[None],))
     assert all(low.depth < 0.006 for low in check_gutter(line, tin, 0.0005, 2.9, water=water).low_points)
     study = study_road(line, [("", tin)], 0.0005, RoadOptions(lane=(-2.9, 2.9), inlets=(gully[None],)))
     right = next(gutter for gutter in study.gutters if gutter.offset > 0)

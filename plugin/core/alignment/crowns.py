@@ -19,6 +19,7 @@ from scipy.sparse import csr_matrix
 from ..surface.tin import Tin
 from .grades import Within
 from .line import Alignment
+from .pooling import rows_of
 from .slopes import LinearForms, Sigma, height_forms
 
 #: Metres: between sections, between heights of a section; the window whose mean section is looked at, and its step.
@@ -136,8 +137,7 @@ def _rises(rise: np.ndarray, steep: np.ndarray) -> np.ndarray:
     """How much (c, k) the run of steep pieces rises that each is of; 0 for the others."""
     total = np.zeros(rise.shape)
     for i in np.flatnonzero(steep.any(axis=1)).tolist():
-        ends = np.flatnonzero(np.diff(np.concatenate([[0], steep[i].astype(np.int8), [0]])))
-        for a, b in zip(ends[::2].tolist(), ends[1::2].tolist()):
+        for a, b in rows_of(steep[i]):
             total[i, a:b] = abs(float(rise[i, a:b].sum()))
     return total
 
@@ -243,5 +243,4 @@ def kerbs_within(lane: Lane) -> Sequence[Tuple[float, float]]:
     if not lane.kerbed.any():
         return ()
     between = np.append(np.append(lane.at[0], (lane.at[1:] + lane.at[:-1]) / 2), lane.at[-1])
-    ends = np.flatnonzero(np.diff(np.concatenate([[0], lane.kerbed.astype(np.int8), [0]])))
-    return tuple((float(between[a]), float(between[b])) for a, b in zip(ends[::2].tolist(), ends[1::2].tolist()))
+    return tuple((float(between[a]), float(between[b])) for a, b in rows_of(lane.kerbed))

@@ -22,7 +22,7 @@ from .parts import Part, PartSlopes
 from .profile import HeightLine, make_profile
 from .rules import LeastK
 from .slopes import LinearForms, Sigma, height_forms
-from .standing import StandingWater, standing_water
+from .standing import StandingWater
 from .texts import GUTTER_CAUTION, SIGHT_CAUTION, WINDOW_CAUTION
 from .verdicts import Verdict, judge
 
@@ -157,7 +157,7 @@ def low_points(
     hollows = [hollow for distance, height in profile.parts() for hollow in _hollows(distance, height)]
     if not hollows:
         return ()
-    water = standing_water(tin) if water is None else water
+    water = StandingWater(tin) if water is None else water
     at = np.array([hollow.at for hollow in hollows])
     places = _on_parallel(line, at, offset)
     level, sill = water.at(places)

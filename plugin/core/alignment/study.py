@@ -21,7 +21,7 @@ from .profile import Profile, make_profile
 from .rules import LeastK, Rule, default_rules, without_doubles
 from .sections import Sections, cut_sections, section_distances
 from .slopes import Sigma
-from .standing import standing_water
+from .standing import StandingWater
 from .texts import KERB_IN_LANE
 
 
@@ -142,7 +142,7 @@ def fitted(profile: Profile, spacing: float) -> Optional[FittedProfile]:
 def _gutters(line: Alignment, tin: Tin, sigma: Sigma, options: RoadOptions) -> Tuple[Gutter, ...]:
     """Left and right; one that is nowhere on the surface is left out."""
     found: List[Gutter] = []
-    water = standing_water(tin, options.inlets)
+    water = StandingWater(tin, options.inlets)
     for offset in options.lane:
         try:
             found.append(check_gutter(line, tin, sigma, offset, options.least_grade, options.window, water=water))
