@@ -82,7 +82,7 @@ def point_at(line: Alignment, distance: float, height: float, crs: Any, offset: 
     return QgsGeometry(QgsPoint(x, y, z))
 
 
-#: How far beside the line, metres, right positive, the stretches of each part of a lane are drawn.
+#: How far beside the line, metres, right positive, the crossfalls of each part of a lane are drawn.
 BESIDE = {Part.LANE: 0.0, Part.LEFT: -1.0, Part.RIGHT: 1.0}
 
 
@@ -326,7 +326,7 @@ def write_checks(checks: CheckResult, crs: Any, sink: QgsFeatureSink) -> None:
         row += [limit, *ends_of(checks.line, each.begin, each.end)]
         row += [each.verdict.value, or_null(factor * each.value), or_null(factor * each.sigma), unit]
         row += [checks.line.label(each.at), "always" if rule.condition is None else rule.condition.text, rule.source]
-        add_feature(sink, between(checks.line, each.begin, each.end, crs, BESIDE[each.part]), row)
+        add_feature(sink, between(checks.line, each.begin, each.end, crs), row)
 
 
 def flow_fields() -> QgsFields:

@@ -80,7 +80,7 @@
               <Option name="properties" type="Map">
                 <Option name="offset" type="Map">
                   <Option value="true" name="active" type="bool"/>
-                  <Option value="(&quot;rule_no&quot; - 1) * 2.4" name="expression" type="QString"/>
+                  <Option value="(&quot;rule_no&quot; - 1) * 2.4 + coalesce(map_get(map('left', -0.55, 'right', 0.55), &quot;part&quot;), 0)" name="expression" type="QString"/>
                   <Option value="3" name="type" type="int"/>
                 </Option>
               </Option>
@@ -160,7 +160,7 @@
               <Option name="properties" type="Map">
                 <Option name="offset" type="Map">
                   <Option value="true" name="active" type="bool"/>
-                  <Option value="(&quot;rule_no&quot; - 1) * 2.4" name="expression" type="QString"/>
+                  <Option value="(&quot;rule_no&quot; - 1) * 2.4 + coalesce(map_get(map('left', -0.55, 'right', 0.55), &quot;part&quot;), 0)" name="expression" type="QString"/>
                   <Option value="3" name="type" type="int"/>
                 </Option>
               </Option>
@@ -240,7 +240,7 @@
               <Option name="properties" type="Map">
                 <Option name="offset" type="Map">
                   <Option value="true" name="active" type="bool"/>
-                  <Option value="(&quot;rule_no&quot; - 1) * 2.4" name="expression" type="QString"/>
+                  <Option value="(&quot;rule_no&quot; - 1) * 2.4 + coalesce(map_get(map('left', -0.55, 'right', 0.55), &quot;part&quot;), 0)" name="expression" type="QString"/>
                   <Option value="3" name="type" type="int"/>
                 </Option>
               </Option>
@@ -320,7 +320,7 @@
               <Option name="properties" type="Map">
                 <Option name="offset" type="Map">
                   <Option value="true" name="active" type="bool"/>
-                  <Option value="(&quot;rule_no&quot; - 1) * 2.4" name="expression" type="QString"/>
+                  <Option value="(&quot;rule_no&quot; - 1) * 2.4 + coalesce(map_get(map('left', -0.55, 'right', 0.55), &quot;part&quot;), 0)" name="expression" type="QString"/>
                   <Option value="3" name="type" type="int"/>
                 </Option>
               </Option>
@@ -400,7 +400,7 @@
               <Option name="properties" type="Map">
                 <Option name="offset" type="Map">
                   <Option value="true" name="active" type="bool"/>
-                  <Option value="(&quot;rule_no&quot; - 1) * 2.4" name="expression" type="QString"/>
+                  <Option value="(&quot;rule_no&quot; - 1) * 2.4 + coalesce(map_get(map('left', -0.55, 'right', 0.55), &quot;part&quot;), 0)" name="expression" type="QString"/>
                   <Option value="3" name="type" type="int"/>
                 </Option>
               </Option>
